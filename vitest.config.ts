@@ -1,0 +1,8 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/{core,published,regression,properties,components}/**/*.test.ts'],
+    environment: 'node',
+  },
+});
