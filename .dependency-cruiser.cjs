@@ -41,7 +41,12 @@ module.exports = {
       to: { path: '^src/(pages|layouts|content)/|^node_modules/astro' },
     },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
-    { name: 'nothing-unresolved', severity: 'error', from: { path: '^src/' }, to: { couldNotResolve: true, pathNot: '^astro:' } },
+    {
+      name: 'nothing-unresolved',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { couldNotResolve: true, pathNot: '^astro:' },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },

@@ -1,4 +1,5 @@
 import type { Craft } from '../craft/shapes.ts';
+import type { Band, Regime } from '../curve/shapes.ts';
 import type { Load } from '../load/shapes.ts';
 import type { LatLon, Route } from '../route/shapes.ts';
 import type { Conditions } from '../water/shapes.ts';
@@ -39,13 +40,6 @@ export type Verdict = 'go' | 'marginal' | 'no-go';
 
 /** Fuel in kg or charge in J, as `Plan.store` says. */
 export type Amount = number;
-
-/** 10th, 50th and 90th percentile. */
-export interface Band {
-  readonly low: number;
-  readonly median: number;
-  readonly high: number;
-}
 
 export type ReasonCode =
   // the fuel or charge
@@ -93,7 +87,17 @@ export type ReasonCode =
   | 'nobody-aboard'
   | 'no-helm';
 
-export type Measure = 'amount' | 'mass' | 'speed' | 'power' | 'time' | 'length' | 'distance' | 'count' | 'share' | 'angle';
+export type Measure =
+  | 'amount'
+  | 'mass'
+  | 'speed'
+  | 'power'
+  | 'time'
+  | 'length'
+  | 'distance'
+  | 'count'
+  | 'share'
+  | 'angle';
 
 /** Why the verdict is what it is. `level` is the best verdict this reason allows; 'note' never changes it. */
 export interface Reason {
@@ -132,8 +136,6 @@ export interface Fix {
   readonly measure?: Measure;
   readonly value?: number;
 }
-
-export type Regime = 'displacement' | 'hump' | 'planing';
 
 /** One stretch with one speed: a drawn leg, or the part of it inside or outside a speed limit. */
 export interface LegPlan {
