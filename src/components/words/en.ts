@@ -1,0 +1,311 @@
+import type { Regime } from '../../core/curve/shapes.ts';
+import type {
+  Assumption,
+  BadCaseKind,
+  Fix,
+  FixCode,
+  Measure,
+  Payload,
+  Reason,
+  ReasonCode,
+  ReserveRule,
+  TippingValue,
+  Verdict,
+} from '../../core/trip/shapes.ts';
+import type { Problem } from '../../core/units/result.ts';
+import type { Measures, StoreKind } from '../units/measures.ts';
+
+/** The answer in the words of the screen. */
+export const verdictWords: Record<Verdict, string> = {
+  go: 'Home with reserve',
+  marginal: 'Not sure enough',
+  'no-go': 'Not like this',
+};
+
+const VERDICT_WHY: Record<Verdict, (what: StoreKind) => string> = {
+  go: (what) => `The likely trip leaves your reserve untouched, and even a bad day gets home with some ${what} left.`,
+  marginal: () => 'It may well work, but too little is left, or too little is known, to count on it.',
+  'no-go': () => 'As planned, this trip breaks the reserve or a limit. Change something before you go.',
+};
+
+/** One sentence on what the verdict means. */
+export function verdictWhy(verdict: Verdict, store: StoreKind): string {
+  return VERDICT_WHY[verdict](store);
+}
+
+/** To be shown with every plan. */
+export const cautions: readonly string[] = [
+  'For planning ashore, not for navigation.',
+  "The boat's plate, local rules and licensed practice come first.",
+  'Engine failure, a turn of the weather and errors of position are not in the number.',
+];
+
+/** What a sentence is made of: figure and limit are empty where they were not given. */
+interface Parts {
+  readonly value: string;
+  readonly limit: string;
+  readonly name: string;
+  /** " on leg 2", " on legs 2 and 3" or nothing. */
+  readonly where: string;
+  readonly what: StoreKind;
+  /** "tank" or "battery". */
+  readonly holder: string;
+}
+
+/** The lead, and figures in brackets: as many as are known. */
+function held(lead: string, value: string, limit: string, words: readonly [string, string] = ['', 'limit ']): string {
+  const figures = [value && words[0] + value, limit && words[1] + limit].filter(Boolean).join(', ');
+  return figures ? `${lead} (${figures}).` : `${lead}.`;
+}
+
+const REASONS: Record<ReasonCode, (p: Parts) => string> = {
+  'reserve-broken': (p) =>
+    held(`The trip is likely to eat into your reserve of ${p.what}`, p.value, p.limit, ['left at home ', 'reserve ']),
+  'runs-dry': (p) =>
+    held(`One such trip in ten would run out of ${p.what} on the way`, p.value, p.limit, ['needs ', 'usable ']),
+  'reserve-thin': (p) => held('The reserve stays whole too rarely to count on it', p.value, p.limit, ['', 'wanted ']),
+  'bad-case-dry': (p) =>
+    held(`On a bad day${p.name && `, ${p.name},`} the ${p.what} does not last to the end`, p.value, p.limit, [
+      'needs ',
+      'usable ',
+    ]),
+  'nothing-usable': (p) => `There is no ${p.what} aboard that the engine could use.`,
+  'over-plate-load': (p) => held("More weight than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
+  'over-plate-persons': (p) => held("More people than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
+  'over-plate-power': (p) =>
+    held("The engine is stronger than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
+  'over-plate-engine-mass': (p) =>
+    held("The engine is heavier than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
+  'over-category': (p) =>
+    held(`Wind or sea are beyond the boat's design category${p.name && ` ${p.name}`}`, p.value, p.limit, [
+      '',
+      'category allows ',
+    ]),
+  'plate-unknown': () => "What the boat's plate allows was not given, so the load could not be checked.",
+  'no-plate': () => 'This boat has no plate, so nobody has said how much it may carry.',
+  'speed-not-held': (p) =>
+    held(`The boat cannot hold the planned speed with this load${p.where}`, p.value, p.limit, ['planned ', 'at most ']),
+  'speed-uncertain': (p) =>
+    held(`The boat may not hold the planned speed with this load${p.where}`, p.value, p.limit, ['planned ', 'about ']),
+  'hump-not-crossed': (p) => `With this load the engine does not lift the boat onto the plane${p.where}.`,
+  'hump-thin': (p) => `With this load the engine may only just lift the boat onto the plane${p.where}.`,
+  'stuck-in-stream': (p) =>
+    held(`The boat makes no way against the stream${p.where}`, p.value, p.limit, ['', 'at least ']),
+  'outside-method': (p) =>
+    held(`This lies outside what the calculation was checked for${p.name && `: ${p.name}`}`, p.value, p.limit, [
+      '',
+      'checked to ',
+    ]),
+  porpoising: (p) =>
+    held(`The bow may start to bounce at the planned speed${p.where}`, p.value, p.limit, ['trim ', 'limit ']),
+  'off-balance': (p) => held('The load sits too far to one side', p.value, p.limit, ['', 'limit ']),
+  overtrimmed: (p) => held('The load sits too far aft or forward', p.value, p.limit, ['', 'limit ']),
+  'crosses-land': (p) => `The route crosses land${p.name && ` (${p.name})`}${p.where}.`,
+  'crosses-keep-out': (p) => `The route enters a keep-out area${p.name && ` (${p.name})`}${p.where}.`,
+  'crosses-shoal': (p) =>
+    held(`The route crosses a shoal${p.name && `, ${p.name},`}${p.where}`, p.value, p.limit, ['', '']),
+  'outside-waters': (p) => `The route leaves the area whose land and shoals are known${p.where}.`,
+  'waters-unknown': () => 'Land, shoals and keep-out areas were not checked: nothing is known about these waters.',
+  'too-rough': (p) => held(`Too rough for this boat${p.where}`, p.value, p.limit, ['waves ', 'limit ']),
+  rough: (p) =>
+    held(`Rough for this boat: slower, wetter and thirstier${p.where}`, p.value, p.limit, ['waves ', 'limit ']),
+  'over-wind-limit': (p) => held('More wind than your own limit', p.value, p.limit, ['', 'limit ']),
+  'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p.value, p.limit, ['', 'limit ']),
+  late: (p) => held(`Home too late${p.name && `: after ${p.name}`}`, p.value, p.limit, ['takes ', 'allowed ']),
+  'late-likely': (p) =>
+    held(`You may be home too late${p.name && `: after ${p.name}`}`, p.value, p.limit, ['up to ', 'allowed ']),
+  'fill-unknown': (p) => `How full the ${p.holder} is was not given.`,
+  'wind-unknown': () => 'The wind was not given.',
+  'stream-unknown': () => 'The stream was not given.',
+  'sea-unknown': () => 'The sea state was not given.',
+  'seat-unknown': (p) => `Where ${p.name || 'somebody or something'} sits was not given.`,
+  'temperature-unknown': () => 'How warm the battery is was not given.',
+  'nobody-aboard': () => 'Nobody is aboard yet.',
+  'no-helm': () => 'Nobody is at the helm yet.',
+};
+
+/** One sentence on why the verdict is no better, with the figure and what it is held against. */
+export function reasonText(reason: Reason, m: Measures, store: StoreKind): string {
+  const shown = (si: number | undefined) => showOr('', reason.measure, si, m, store);
+  const kinds = reason.code === 'bad-case-dry' ? badCaseFromName(reason.name) : undefined;
+  return REASONS[reason.code]({
+    value: shown(reason.value),
+    limit: shown(reason.limit),
+    name: kinds ?? reason.name ?? '',
+    where: legsText(reason.legs),
+    what: store,
+    holder: holderOf(store),
+  });
+}
+
+const FIXES: Record<FixCode, (figure: string, store: StoreKind) => string> = {
+  'add-fuel': (figure, store) =>
+    store === 'fuel'
+      ? figure
+        ? `Start with ${figure} in the tank`
+        : 'Take more fuel'
+      : figure
+        ? `Start with ${figure} in the battery`
+        : 'Charge more, or take another battery',
+  'shorten-route': (figure) => (figure ? `Keep the whole trip within ${figure}` : 'Shorten the route'),
+  'slow-down': (figure) => (figure ? `Plan ${figure} through the water` : 'Plan a lower speed'),
+  'leave-behind': (figure) => (figure ? `Leave ${figure} ashore` : 'Take less weight'),
+  'give-value': () => 'Fill it in',
+  'move-forward': (figure) => (figure ? `Move weight forward by ${figure}` : 'Move weight forward'),
+  'move-across': (figure) => (figure ? `Move weight across by ${figure}` : 'Move weight to the other side'),
+  'draw-round': () => 'Draw the route round it',
+  wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better conditions'),
+  'turn-earlier': (figure) => (figure ? `Turn back after ${figure}` : 'Turn back earlier'),
+  'read-plate': () => 'Read the plate and fill it in',
+  'smaller-engine': (figure) => (figure ? `Use an engine of ${figure} at most` : 'Use a smaller engine'),
+  'ease-speed': (figure) => (figure ? `Ease down to ${figure}` : 'Ease down in the waves'),
+};
+
+/** What would mend it, as a short order. */
+export function fixText(fix: Fix, m: Measures, store: StoreKind): string {
+  return FIXES[fix.code](showOr('', fix.measure, fix.value, m, store), store);
+}
+
+const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, store: StoreKind) => string> = {
+  manoeuvring: (figure) => `${figure || 'Some minutes'} for warming up, casting off and coming alongside.`,
+  'drawn-factor': (figure) => `The way sailed is longer than the line drawn${figure && `: times ${figure}`}.`,
+  wind: (figure) => `Wind not given${figure && `: allowed for ${figure}`}.`,
+  stream: (figure) => `Stream not given${figure && `: allowed for ${figure}`}.`,
+  sea: (figure, name) => `Sea not given${name && `, taken from the ${name}`}${figure && `: waves of ${figure}`}.`,
+  fill: (figure, _name, store) =>
+    `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,
+  'fill-gauge': (figure, _name, store) =>
+    `${store === 'fuel' ? 'Fuel' : 'Charge'} read from a gauge${figure && `, which may be ${figure} out`}.`,
+  seat: (_figure, name) => `Seat of ${name || 'somebody'} not given: the least favourable one was counted.`,
+  'battery-temperature': (figure) => `Battery temperature not given${figure && `: ${figure} assumed`}.`,
+  'unmeasured-boat': () => 'This boat has not been measured: consumption of boats like it, with a wide band.',
+  'petrol-density': () => 'Petrol weighs 0.745 kg per litre.',
+  'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
+  'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
+  'tank-position': () => 'The tank or battery sits where this boat usually carries it.',
+  'extra-load-at-centre': () => 'Extra weight is placed where the boat balances.',
+  'speed-in-waves': (figure) => `Slower in waves${figure && `: ${figure}`}.`,
+};
+
+/** What the tool took for granted, in one sentence. */
+export function assumptionText(assumption: Assumption, m: Measures, store: StoreKind): string {
+  const { code, measure, value, name } = assumption;
+  return ASSUMPTIONS[code](showOr(plain(value), measure, value, m, store), name ?? '', store);
+}
+
+const BAD_CASES: Record<BadCaseKind, string> = {
+  'home-slow': 'home at low speed',
+  'home-headwind': 'home against a headwind',
+  'wind-fresher': 'with more wind than forecast',
+  'home-foul-stream': 'home against the stream',
+  'home-on-hump': 'home without getting onto the plane',
+  'less-in-tank': 'with less in the tank than it showed',
+  'cold-battery': 'with a cold battery',
+};
+
+/** "home at low speed, against a headwind and with less in the tank than it showed". */
+export function badCaseText(kinds: readonly BadCaseKind[]): string {
+  let home = false;
+  const parts = kinds.map((kind) => {
+    const words = BAD_CASES[kind];
+    const short = home ? words.replace(/^home /, '') : words;
+    home ||= words.startsWith('home ');
+    return short;
+  });
+  return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
+}
+
+const TIPPING: Record<TippingValue['knob'], (value: number, now: number, m: Measures, store: StoreKind) => string> = {
+  'crew-mass': (value, now, m) => `With ${m.show('mass', value)} of people and gear (now ${m.show('mass', now)})`,
+  consumption: (value, now, m, store) =>
+    `If the engine uses ${m.show('share', Math.abs(value / now - 1))} ${value < now ? 'less' : 'more'} ${store} than expected`,
+  wind: (value, now, m) => `In a wind of ${m.show('speed', value)} (now ${m.show('speed', now)})`,
+  fill: (value, now, m, store) =>
+    `With the ${holderOf(store)} ${m.show('share', value)} full (now ${m.show('share', now)})`,
+};
+
+/** "With 310 kg of people and gear (now 255 kg) or more the answer becomes: Not like this". */
+export function tippingText(tipping: TippingValue, m: Measures, store: StoreKind): string {
+  const lead = TIPPING[tipping.knob](tipping.value, tipping.now, m, store);
+  const side = tipping.knob === 'consumption' ? '' : tipping.direction === 'up' ? ' or more' : ' or less';
+  return `${lead}${side} the answer becomes: ${verdictWords[tipping.to]}`;
+}
+
+const BINDS: Record<Payload['binds'], (what: StoreKind) => string> = {
+  plate: () => "the boat's plate sets the limit",
+  planing: () => 'beyond that the boat no longer planes',
+  speed: () => 'beyond that the planned speed is not held',
+  reserve: (what) => `beyond that the reserve of ${what} is broken`,
+  'search-limit': () => 'no more than that was tried',
+  'no-plate': () => 'nobody has said how much this boat may carry',
+};
+
+/** How much more may come aboard, or must stay ashore, and what decides it. */
+export function payloadText(payload: Payload, m: Measures, store: StoreKind): string {
+  const why = BINDS[payload.binds](store);
+  const { extra } = payload;
+  if (extra === undefined || Number.isNaN(extra)) return `How much more may come aboard is not known: ${why}.`;
+  if (extra < 0) return `Leave ${m.show('mass', -extra)} ashore: ${why}.`;
+  return `${m.show('mass', extra)} more may come aboard: ${why}.`;
+}
+
+const REGIMES: Record<Regime, string> = {
+  displacement: 'displacement',
+  hump: 'on the hump',
+  planing: 'planing',
+};
+
+/** How the boat moves at a speed. */
+export function regimeText(regime: Regime): string {
+  return REGIMES[regime];
+}
+
+/** The reserve rule as a phrase: "a third kept", "25% kept", "30 min kept". */
+export function reserveRuleText(rule: ReserveRule, m: Measures): string {
+  switch (rule.kind) {
+    case 'thirds':
+      return 'a third out, a third home, a third kept';
+    case 'share':
+      return `${m.show('share', rule.share)} kept`;
+    case 'minutes':
+      return `${m.time(rule.minutes * 60)} of running kept`;
+    default:
+      return rule satisfies never;
+  }
+}
+
+/** Messages of the core are written for people already. */
+export function problemText(problem: Problem): string {
+  return problem.message;
+}
+
+/** Sixteen points, for a direction in degrees: "south-west", short "SW". */
+export function compassPoint(deg: number): string {
+  const POINTS = ['N', 'NNE', 'NE', 'ENE', 'E', 'ESE', 'SE', 'SSE', 'S', 'SSW', 'SW', 'WSW', 'W', 'WNW', 'NW', 'NNW'];
+  return POINTS[((Math.round(deg / 22.5) % 16) + 16) % 16] ?? '';
+}
+
+function holderOf(store: StoreKind): string {
+  return store === 'fuel' ? 'tank' : 'battery';
+}
+
+function showOr(none: string, measure: Measure | undefined, si: number | undefined, m: Measures, store: StoreKind) {
+  if (measure === undefined || si === undefined || Number.isNaN(si)) return none;
+  return Number.isFinite(si) ? m.show(measure, si, store) : 'more than there is';
+}
+
+function plain(value: number | undefined): string {
+  return value === undefined || !Number.isFinite(value) ? '' : String(Number(value.toPrecision(3)));
+}
+
+function legsText(legs: readonly number[] | undefined): string {
+  if (!legs || legs.length === 0) return '';
+  const list = new Intl.ListFormat('en', { type: 'conjunction' }).format(legs.map((leg) => String(leg + 1)));
+  return legs.length === 1 ? ` on leg ${list}` : ` on legs ${list}`;
+}
+
+/** A bad case named by its codes reads as words; any other name stands as it is. */
+function badCaseFromName(name: string | undefined): string | undefined {
+  const kinds = name?.split(/[\s,+]+/).filter((kind): kind is BadCaseKind => kind in BAD_CASES);
+  return kinds && kinds.length > 0 ? badCaseText(kinds) : undefined;
+}
