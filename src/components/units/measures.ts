@@ -89,7 +89,7 @@ export function measuresFor(system: UnitSystem, lang: string): Measures {
         const shown = (si * HOUR) / one;
         return join(number(shown, shown < 10 ? 2 - Number(shown >= 1) : Number(shown < 100)), `${sign}/h`);
       }
-      return Math.abs(si) < 1000 ? join(number(si, 0), 'W') : join(number(si / 1000, si < 99_950 ? 1 : 0), 'kW');
+      return Math.abs(si) < 999.5 ? join(number(si, 0), 'W') : join(number(si / 1000, si < 99_950 ? 1 : 0), 'kW');
     },
     perDistance(si, store) {
       if (!Number.isFinite(si)) return NONE;
