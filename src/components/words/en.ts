@@ -42,6 +42,7 @@ export const cautions: readonly string[] = [
 
 /** What a sentence is made of: figure and limit are empty where they were not given. */
 interface Parts {
+  readonly raw: Reason;
   readonly value: string;
   readonly limit: string;
   readonly name: string;
@@ -50,75 +51,83 @@ interface Parts {
   readonly what: StoreKind;
   /** "tank" or "battery". */
   readonly holder: string;
+  /** Figure without its sign. */
+  readonly size: string;
 }
 
-/** The lead, and figures in brackets: as many as are known. */
-function held(lead: string, value: string, limit: string, words: readonly [string, string] = ['', 'limit ']): string {
-  const figures = [value && words[0] + value, limit && words[1] + limit].filter(Boolean).join(', ');
+/** The lead, and in brackets as many of the figures as are known. */
+function held(lead: string, p: Parts, before: readonly [string, string] = ['', 'limit ']): string {
+  const figures = [p.value && before[0] + p.value, p.limit && before[1] + p.limit].filter(Boolean).join(', ');
   return figures ? `${lead} (${figures}).` : `${lead}.`;
 }
 
+const PLATE = ['', 'plate '] as const;
+const NEED = ['needs ', 'usable '] as const;
+const WAVES = ['waves ', 'limit '] as const;
+const HUMP = ['thrust at the hump ', 'wanted '] as const;
+const bracket = (name: string) => name && ` (${name})`;
+
 const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'reserve-broken': (p) =>
-    held(`The trip is likely to eat into your reserve of ${p.what}`, p.value, p.limit, ['left at home ', 'reserve ']),
-  'runs-dry': (p) =>
-    held(`One such trip in ten would run out of ${p.what} on the way`, p.value, p.limit, ['needs ', 'usable ']),
-  'reserve-thin': (p) => held('The reserve stays whole too rarely to count on it', p.value, p.limit, ['', 'wanted ']),
+    (p.raw.value ?? 0) < 0
+      ? held(`The ${p.what} is unlikely to last to the end`, { ...p, value: p.size }, ['short by ', 'reserve '])
+      : held(`The trip is likely to eat into your reserve of ${p.what}`, p, ['left at home ', 'reserve ']),
+  'runs-dry': (p) => held(`More than one such trip in ten would run out of ${p.what}`, p, NEED),
+  'reserve-thin': (p) => held('The reserve stays whole too rarely to count on it', p, ['', 'wanted ']),
   'bad-case-dry': (p) =>
-    held(`On a bad day${p.name && `, ${p.name},`} the ${p.what} does not last to the end`, p.value, p.limit, [
-      'needs ',
-      'usable ',
-    ]),
+    held(`On a bad day${p.name && `, ${p.name},`} the ${p.what} does not last to the end`, p, NEED),
   'nothing-usable': (p) => `There is no ${p.what} aboard that the engine could use.`,
-  'over-plate-load': (p) => held("More weight than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
-  'over-plate-persons': (p) => held("More people than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
-  'over-plate-power': (p) =>
-    held("The engine is stronger than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
-  'over-plate-engine-mass': (p) =>
-    held("The engine is heavier than the boat's plate allows", p.value, p.limit, ['', 'plate ']),
+  'over-plate-load': (p) => held("More weight than the boat's plate allows", p, PLATE),
+  'over-plate-persons': (p) => held("More people than the boat's plate allows", p, PLATE),
+  'over-plate-power': (p) => held("The engine is stronger than the boat's plate allows", p, PLATE),
+  'over-plate-engine-mass': (p) => held("The engine is heavier than the boat's plate allows", p, PLATE),
   'over-category': (p) =>
-    held(`Wind or sea are beyond the boat's design category${p.name && ` ${p.name}`}`, p.value, p.limit, [
-      '',
-      'category allows ',
-    ]),
-  'plate-unknown': () => "What the boat's plate allows was not given, so the load could not be checked.",
+    p.name === 'wind'
+      ? held("More wind than the boat's design category allows", p, ['force ', 'limit force '])
+      : held("Higher waves than the boat's design category allows", p),
+  'plate-unknown': () => "What the boat's plate allows was not given, so the load could not be checked against it.",
   'no-plate': () => 'This boat has no plate, so nobody has said how much it may carry.',
   'speed-not-held': (p) =>
-    held(`The boat cannot hold the planned speed with this load${p.where}`, p.value, p.limit, ['planned ', 'at most ']),
+    held(`The boat cannot hold the planned speed with this load${p.where}`, p, ['planned ', 'at most ']),
   'speed-uncertain': (p) =>
-    held(`The boat may not hold the planned speed with this load${p.where}`, p.value, p.limit, ['planned ', 'about ']),
-  'hump-not-crossed': (p) => `With this load the engine does not lift the boat onto the plane${p.where}.`,
-  'hump-thin': (p) => `With this load the engine may only just lift the boat onto the plane${p.where}.`,
+    held(`The boat may not hold the planned speed with this load${p.where}`, p, ['planned ', 'about ']),
+  'hump-not-crossed': (p) => held(`With this load the engine does not get the boat onto the plane${p.where}`, p, HUMP),
+  'hump-thin': (p) => held(`With this load the engine may only just get the boat onto the plane${p.where}`, p, HUMP),
   'stuck-in-stream': (p) =>
-    held(`The boat makes no way against the stream${p.where}`, p.value, p.limit, ['', 'at least ']),
+    held(`Wind and stream leave no headway${p.where}`, p, ['planned through the water ', 'at least ']),
   'outside-method': (p) =>
-    held(`This lies outside what the calculation was checked for${p.name && `: ${p.name}`}`, p.value, p.limit, [
-      '',
-      'checked to ',
-    ]),
-  porpoising: (p) =>
-    held(`The bow may start to bounce at the planned speed${p.where}`, p.value, p.limit, ['trim ', 'limit ']),
-  'off-balance': (p) => held('The load sits too far to one side', p.value, p.limit, ['', 'limit ']),
-  overtrimmed: (p) => held('The load sits too far aft or forward', p.value, p.limit, ['', 'limit ']),
-  'crosses-land': (p) => `The route crosses land${p.name && ` (${p.name})`}${p.where}.`,
-  'crosses-keep-out': (p) => `The route enters a keep-out area${p.name && ` (${p.name})`}${p.where}.`,
-  'crosses-shoal': (p) =>
-    held(`The route crosses a shoal${p.name && `, ${p.name},`}${p.where}`, p.value, p.limit, ['', '']),
+    held(`The figures reach beyond what the calculation was made for${bracket(p.name)}${p.where}`, p, ['', 'up to ']),
+  porpoising: (p) => held(`The bow may start to bounce at the planned speed${p.where}`, p, ['trim ', 'limit ']),
+  'off-balance': (p) => held(`The load sits too far to ${side(p.raw.value)}`, { ...p, value: p.size }),
+  overtrimmed: (p) => {
+    const aft = (p.raw.value ?? 0) < (p.raw.limit ?? 1);
+    const before = ['balance at ', aft ? 'at least ' : 'at most '] as const;
+    return `${held(`The load sits too far ${aft ? 'aft' : 'forward'}`, p, before).replace(/\)\.$/, ' of the length from aft).')}`;
+  },
+  'crosses-land': (p) => `The route crosses land${bracket(p.name)}${p.where}.`,
+  'crosses-keep-out': (p) => `The route enters a keep-out area${bracket(p.name)}${p.where}.`,
+  'crosses-shoal': (p) => {
+    const depth =
+      p.value && ((p.raw.value ?? 0) < 0 ? `; ${p.size} deep at low water` : `; dries ${p.size} at low water`);
+    return `The route crosses a shoal${bracket(p.name)}${p.where}${depth}.`;
+  },
   'outside-waters': (p) => `The route leaves the area whose land and shoals are known${p.where}.`,
   'waters-unknown': () => 'Land, shoals and keep-out areas were not checked: nothing is known about these waters.',
-  'too-rough': (p) => held(`Too rough for this boat${p.where}`, p.value, p.limit, ['waves ', 'limit ']),
-  rough: (p) =>
-    held(`Rough for this boat: slower, wetter and thirstier${p.where}`, p.value, p.limit, ['waves ', 'limit ']),
-  'over-wind-limit': (p) => held('More wind than your own limit', p.value, p.limit, ['', 'limit ']),
-  'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p.value, p.limit, ['', 'limit ']),
-  late: (p) => held(`Home too late${p.name && `: after ${p.name}`}`, p.value, p.limit, ['takes ', 'allowed ']),
-  'late-likely': (p) =>
-    held(`You may be home too late${p.name && `: after ${p.name}`}`, p.value, p.limit, ['up to ', 'allowed ']),
+  'too-rough': (p) => held(`Too rough for a boat of this size${p.where}`, p, WAVES),
+  rough: (p) => held(`Rough for a boat of this size: slower, wetter, thirstier${p.where}`, p, WAVES),
+  'over-wind-limit': (p) =>
+    held(p.raw.level === 'no-go' ? 'More wind than your own limit' : 'More wind than small open boats go out in', p),
+  'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p),
+  late: (p) => held(`Home too late${p.name && `: after ${p.name}`}`, p, ['takes ', 'allowed ']),
+  'late-likely': (p) => held(`You may be home too late${p.name && `: after ${p.name}`}`, p, ['up to ', 'allowed ']),
   'fill-unknown': (p) => `How full the ${p.holder} is was not given.`,
   'wind-unknown': () => 'The wind was not given.',
   'stream-unknown': () => 'The stream was not given.',
   'sea-unknown': () => 'The sea state was not given.',
-  'seat-unknown': (p) => `Where ${p.name || 'somebody or something'} sits was not given.`,
+  'seat-unknown': (p) =>
+    p.name
+      ? `Where ${p.name} sits was not given.`
+      : `Some seats were not given${p.value && `: ${p.value} of what is aboard has no place`}.`,
   'temperature-unknown': () => 'How warm the battery is was not given.',
   'nobody-aboard': () => 'Nobody is aboard yet.',
   'no-helm': () => 'Nobody is at the helm yet.',
@@ -129,8 +138,10 @@ export function reasonText(reason: Reason, m: Measures, store: StoreKind): strin
   const shown = (si: number | undefined) => showOr('', reason.measure, si, m, store);
   const kinds = reason.code === 'bad-case-dry' ? badCaseFromName(reason.name) : undefined;
   return REASONS[reason.code]({
+    raw: reason,
     value: shown(reason.value),
     limit: shown(reason.limit),
+    size: shown(reason.value === undefined ? undefined : Math.abs(reason.value)),
     name: kinds ?? reason.name ?? '',
     where: legsText(reason.legs),
     what: store,
@@ -138,51 +149,54 @@ export function reasonText(reason: Reason, m: Measures, store: StoreKind): strin
   });
 }
 
-const FIXES: Record<FixCode, (figure: string, store: StoreKind) => string> = {
-  'add-fuel': (figure, store) =>
+const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => string> = {
+  'add-fuel': (figure, _fix, store) =>
     store === 'fuel'
-      ? figure
-        ? `Start with ${figure} in the tank`
-        : 'Take more fuel'
-      : figure
-        ? `Start with ${figure} in the battery`
-        : 'Charge more, or take another battery',
+      ? `Take ${figure ? `${figure} more` : 'more fuel'}`
+      : `Charge ${figure ? `${figure} more` : 'more, or take another battery'}`,
   'shorten-route': (figure) => (figure ? `Keep the whole trip within ${figure}` : 'Shorten the route'),
   'slow-down': (figure) => (figure ? `Plan ${figure} through the water` : 'Plan a lower speed'),
-  'leave-behind': (figure) => (figure ? `Leave ${figure} ashore` : 'Take less weight'),
+  'leave-behind': (figure, { measure, value }) =>
+    figure
+      ? `Leave ${figure}${measure === 'count' ? (value === 1 ? ' person' : ' people') : ''} ashore`
+      : 'Take less weight',
   'give-value': () => 'Fill it in',
-  'move-forward': (figure) => (figure ? `Move weight forward by ${figure}` : 'Move weight forward'),
-  'move-across': (figure) => (figure ? `Move weight across by ${figure}` : 'Move weight to the other side'),
+  'move-forward': (figure, { value = 0, measure }) =>
+    `Move weight ${value < 0 ? 'aft' : 'forward'}${figure && `, the balance by ${figure}${measure === 'share' ? ' of the length' : ''}`}`,
+  'move-across': (figure, { value }) =>
+    figure ? `Move weight to ${side(value)}, the balance by ${figure}` : 'Move weight to the other side',
   'draw-round': () => 'Draw the route round it',
-  wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better conditions'),
+  wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better weather'),
   'turn-earlier': (figure) => (figure ? `Turn back after ${figure}` : 'Turn back earlier'),
   'read-plate': () => 'Read the plate and fill it in',
   'smaller-engine': (figure) => (figure ? `Use an engine of ${figure} at most` : 'Use a smaller engine'),
-  'ease-speed': (figure) => (figure ? `Ease down to ${figure}` : 'Ease down in the waves'),
+  'ease-speed': (figure) => (figure ? `Plan ${figure} through the water` : 'Plan a lower speed'),
 };
 
-/** What would mend it, as a short order. */
+/** What would mend it, as a short order. Moves are signed: forward and to starboard are positive. */
 export function fixText(fix: Fix, m: Measures, store: StoreKind): string {
-  return FIXES[fix.code](showOr('', fix.measure, fix.value, m, store), store);
+  const size = fix.value === undefined ? undefined : Math.abs(fix.value);
+  return FIXES[fix.code](showOr('', fix.measure, size, m, store), fix, store);
 }
 
 const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, store: StoreKind) => string> = {
-  manoeuvring: (figure) => `${figure || 'Some minutes'} for warming up, casting off and coming alongside.`,
+  manoeuvring: (figure) => `Warming up, casting off and coming alongside${figure && `: ${figure}`}.`,
   'drawn-factor': (figure) => `The way sailed is longer than the line drawn${figure && `: times ${figure}`}.`,
-  wind: (figure) => `Wind not given${figure && `: allowed for ${figure}`}.`,
-  stream: (figure) => `Stream not given${figure && `: allowed for ${figure}`}.`,
-  sea: (figure, name) => `Sea not given${name && `, taken from the ${name}`}${figure && `: waves of ${figure}`}.`,
+  wind: (figure) => `Wind not given: ${figure || 'some wind'} from ahead all the way home.`,
+  stream: (figure) => `Stream not given: ${figure || 'a weak one'} against you all the way home.`,
+  sea: (figure) => `Sea not given: ${figure ? `waves of ${figure}` : 'flat water'} in the likely trip.`,
   fill: (figure, _name, store) =>
     `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,
   'fill-gauge': (figure, _name, store) =>
-    `${store === 'fuel' ? 'Fuel' : 'Charge'} read from a gauge${figure && `, which may be ${figure} out`}.`,
-  seat: (_figure, name) => `Seat of ${name || 'somebody'} not given: the least favourable one was counted.`,
-  'battery-temperature': (figure) => `Battery temperature not given${figure && `: ${figure} assumed`}.`,
+    `${store === 'fuel' ? 'Fuel' : 'Charge'} read from a gauge${figure && `, which may be ${figure} of a full ${holderOf(store)} out`}.`,
+  seat: (_figure, name) => `Seat of ${name || 'somebody or something'} not given: placed for you.`,
+  'battery-temperature': (figure) => `Battery temperature not given${figure && `: ${figure} °C`}.`,
   'unmeasured-boat': () => 'This boat has not been measured: consumption of boats like it, with a wide band.',
   'petrol-density': () => 'Petrol weighs 0.745 kg per litre.',
   'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
-  'tank-position': () => 'The tank or battery sits where this boat usually carries it.',
+  'tank-position': (_figure, name) =>
+    `Place of ${name || 'the tank or battery'} not given: where boats like this carry it.`,
   'extra-load-at-centre': () => 'Extra weight is placed where the boat balances.',
   'speed-in-waves': (figure) => `Slower in waves${figure && `: ${figure}`}.`,
 };
@@ -199,11 +213,11 @@ const BAD_CASES: Record<BadCaseKind, string> = {
   'wind-fresher': 'with more wind than forecast',
   'home-foul-stream': 'home against the stream',
   'home-on-hump': 'home without getting onto the plane',
-  'less-in-tank': 'with less in the tank than it showed',
+  'less-in-tank': 'with less aboard to start with',
   'cold-battery': 'with a cold battery',
 };
 
-/** "home at low speed, against a headwind and with less in the tank than it showed". */
+/** "home at low speed, against a headwind and with less aboard to start with". */
 export function badCaseText(kinds: readonly BadCaseKind[]): string {
   let home = false;
   const parts = kinds.map((kind) => {
@@ -285,6 +299,10 @@ export function compassPoint(deg: number): string {
   return POINTS[((Math.round(deg / 22.5) % 16) + 16) % 16] ?? '';
 }
 
+function side(toStarboard: number | undefined): string {
+  return toStarboard === undefined ? 'one side' : toStarboard < 0 ? 'port' : 'starboard';
+}
+
 function holderOf(store: StoreKind): string {
   return store === 'fuel' ? 'tank' : 'battery';
 }
@@ -295,7 +313,9 @@ function showOr(none: string, measure: Measure | undefined, si: number | undefin
 }
 
 function plain(value: number | undefined): string {
-  return value === undefined || !Number.isFinite(value) ? '' : String(Number(value.toPrecision(3)));
+  return value === undefined || !Number.isFinite(value)
+    ? ''
+    : String(Number(value.toPrecision(3))).replace('-', '\u2212');
 }
 
 function legsText(legs: readonly number[] | undefined): string {
