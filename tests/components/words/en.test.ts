@@ -163,7 +163,7 @@ describe('every code of a plan', () => {
         for (const store of STORES) {
           for (const code of FIX_CODES) {
             const text = plain(fixText({ code, measure, value }, nautical, store));
-            expect(text).toMatch(/^[A-Z].{5,}[^.]$/);
+            expect(text).toMatch(/^[A-Z].{4,}[^.]$/);
             expect(text).not.toMatch(BROKEN);
           }
           for (const code of ASSUMPTION_CODES) {
