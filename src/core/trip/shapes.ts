@@ -1,5 +1,6 @@
 import type { Craft } from '../craft/shapes.ts';
 import type { Band, Regime } from '../curve/shapes.ts';
+import type { LoadBalance } from '../load/balance.ts';
 import type { Load } from '../load/shapes.ts';
 import type { LatLon, Route } from '../route/shapes.ts';
 import type { Conditions } from '../water/shapes.ts';
@@ -238,19 +239,6 @@ export interface Assumption {
   readonly name?: string;
 }
 
-export interface Balance {
-  readonly allUpMass: number;
-  /** Forward of the aft end of the wetted bottom, and as a share of wetted length. */
-  readonly lcg: number;
-  readonly lcgShare: number;
-  /** To starboard, m. */
-  readonly lateral: number;
-  /** What the plate counts, kg. */
-  readonly counted: number;
-  readonly persons: number;
-  readonly peopleAndGear: number;
-}
-
 export interface Plan {
   readonly verdict: Verdict;
   readonly reasons: readonly Reason[];
@@ -279,7 +267,7 @@ export interface Plan {
   readonly halfway: TurnBack | undefined;
   /** At the planned speed on the outward heading, keeping the reserve, m. */
   readonly range: { readonly oneWay: number; readonly outAndHome: number };
-  readonly balance: Balance;
+  readonly balance: LoadBalance;
   readonly payload: Payload;
   readonly tipping: readonly TippingValue[];
   /** Share of capacity that just makes this trip a go as far as fuel or charge decides; undefined: more than fits. */

@@ -1,0 +1,39 @@
+import type { DrivePoint } from '../drive/demand.ts';
+import { GRAVITY } from '../units/constants.ts';
+import type { Afloat, Boat } from './boat.ts';
+import { steady, type Weather } from './steady.ts';
+
+/** Power over demand that carries a boat over its hump (common practice, no source). */
+export const HUMP_MARGIN = 1.05;
+
+/** Volume Froude numbers between which trim and wave-making peak, and from which on a boat planes. */
+const FROM = 1.2;
+export const PLANING_FROUDE = 2.2;
+const STEPS = 10;
+
+/** Available over demanded power, or rev limit over revs, the smaller: 1 or more holds this speed. */
+export function marginOf(boat: Boat, drive: DrivePoint): number {
+  const power = drive.throttle > 0 ? 1 / drive.throttle : 99;
+  const revs = drive.revShare > 0 ? boat.model.revLimit / drive.revShare : 99;
+  return Math.min(power, revs, 99);
+}
+
+/** Speed (m/s) at a volume Froude number for this mass afloat. */
+export function speedAtFroude(boat: Boat, afloat: Afloat, froude: number): number {
+  return froude * Math.sqrt(GRAVITY * Math.cbrt(afloat.mass / boat.water.density));
+}
+
+/** The tightest speed of the climb onto the plane and its margin. */
+export function humpOf(boat: Boat, afloat: Afloat, weather: Weather): { speed: number; margin: number } {
+  let speed = 0;
+  let margin = Infinity;
+  for (let i = 0; i <= STEPS; i++) {
+    const v = speedAtFroude(boat, afloat, FROM + ((PLANING_FROUDE - FROM) * i) / STEPS);
+    const here = marginOf(boat, steady(boat, afloat, v, weather).drive);
+    if (here < margin) {
+      margin = here;
+      speed = v;
+    }
+  }
+  return { speed, margin };
+}

@@ -1,0 +1,93 @@
+import { storeFlow } from '../drive/battery.ts';
+import { type DrivePoint, drivePoint, flowGradient } from '../drive/demand.ts';
+import { airDrag } from '../hull/air-drag.ts';
+import { legDrag } from '../hull/leg-drag.ts';
+import { type HullResistance, hullResistance } from '../hull/resistance.ts';
+import { waveAddedResistance } from '../hull/waves.ts';
+import type { Afloat, Boat } from './boat.ts';
+
+/** Wind along the boat's heading (positive from ahead), m/s, and significant wave height, m. */
+export interface Weather {
+  readonly headwind: number;
+  readonly waveHeight: number;
+}
+
+export const CALM: Weather = { headwind: 0, waveHeight: 0 };
+
+/** A boat held at one speed through the water. */
+export interface Steady {
+  /** Hull, air, leg and waves together, N. */
+  readonly resistance: number;
+  readonly hull: HullResistance;
+  readonly drive: DrivePoint;
+  /** Out of the tank or battery: kg/s, or W with the battery's rate loss. */
+  readonly flow: number;
+}
+
+/** Central step of the centre of gravity for its gradient, m; the error of the difference is below 0.1 %. */
+const LCG_STEP = 0.02;
+
+/** Resistance and drive at one speed, m/s. A demand past full throttle is computed all the same; `drive.held` says so. */
+export function steady(boat: Boat, afloat: Afloat, speed: number, weather: Weather = CALM): Steady {
+  const hull = hullResistance(boat.craft.hull, stateOf(boat, afloat, 0), speed, boat.factors.hull);
+  const resistance = hull.total + appendages(boat, afloat, speed, weather, hull);
+  const drive = drivePoint(boat.model, resistance, speed);
+  return { resistance, hull, drive, flow: boat.bank ? storeFlow(drive.flow, boat.bank) : drive.flow };
+}
+
+/** As `steady`, and writes d flow / d factor (see `FACTORS`) into `gradient`. */
+export function steadyWithGradient(
+  boat: Boat,
+  afloat: Afloat,
+  speed: number,
+  weather: Weather,
+  gradient: Float64Array,
+): Steady {
+  const hull = hullResistance(boat.craft.hull, stateOf(boat, afloat, 0), speed, boat.factors.hull);
+  const resistance = hull.total + appendages(boat, afloat, speed, weather, hull);
+  const shifted = hullResistance(boat.craft.hull, stateOf(boat, afloat, LCG_STEP), speed, boat.factors.hull);
+  const { base, dFlow_dResistance, dFlow_dPitch, dFlow_dFuel, dFlow_dFriction } = flowGradient(
+    boat.model,
+    resistance,
+    speed,
+  );
+  const flow = boat.bank ? storeFlow(base.flow, boat.bank) : base.flow;
+  // The battery's rate loss changes slowly with power, so it scales the gradient like the flow itself.
+  const rate = base.flow > 0 ? flow / base.flow : 1;
+  gradient[0] = rate * dFlow_dResistance * hull.displacementPart;
+  gradient[1] = rate * dFlow_dResistance * hull.planingPart;
+  gradient[2] = rate * dFlow_dResistance * hull.humpPart;
+  gradient[3] = (rate * dFlow_dResistance * (shifted.total - hull.total)) / LCG_STEP;
+  gradient[4] = rate * dFlow_dPitch;
+  gradient[5] = rate * dFlow_dFuel;
+  gradient[6] = rate * dFlow_dFriction;
+  return { resistance, hull, drive: base, flow };
+}
+
+/** Standard deviation of resistance that the hull factors leave, N. */
+export function resistanceDeviation(boat: Boat, afloat: Afloat, speed: number, hull: HullResistance): number {
+  const shifted = hullResistance(boat.craft.hull, stateOf(boat, afloat, LCG_STEP), speed, boat.factors.hull);
+  const lcg = (shifted.total - hull.total) / LCG_STEP;
+  const g = [hull.displacementPart, hull.planingPart, hull.humpPart, lcg];
+  const n = 7;
+  let variance = 0;
+  for (let i = 0; i < 4; i++) {
+    for (let j = 0; j < 4; j++) variance += g[i]! * boat.factors.covariance[i * n + j]! * g[j]!;
+  }
+  return Math.sqrt(Math.max(variance, 0));
+}
+
+function stateOf(boat: Boat, afloat: Afloat, lcgStep: number) {
+  return { mass: afloat.mass, lcg: afloat.lcg + lcgStep, water: boat.water };
+}
+
+function appendages(boat: Boat, afloat: Afloat, speed: number, weather: Weather, hull: HullResistance): number {
+  const { craft, water } = boat;
+  let sum = airDrag(afloat.airArea, craft.hull.airDragCoefficient, { speed, headwind: weather.headwind });
+  sum += legDrag(craft.drive.legDragArea, speed, water.density);
+  if (weather.waveHeight > 0) {
+    const body = { mass: afloat.mass, trimDeg: hull.shortFormTrimDeg };
+    sum += waveAddedResistance(craft.hull, body, speed, weather.waveHeight, water).added;
+  }
+  return sum;
+}

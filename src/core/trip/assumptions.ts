@@ -1,0 +1,35 @@
+import { PETROL_DENSITY } from '../units/constants.ts';
+import type { FuelVerdict } from './fuel-verdict.ts';
+import type { Prepared } from './prepare.ts';
+import { UNKNOWN } from './scenario.ts';
+import type { Assumption } from './shapes.ts';
+
+/** Everything the plan took for granted that the user did not say, each of which can be changed. */
+export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Assumption[] {
+  const { trip } = prepared;
+  const { conditions, load, policy, craft } = trip;
+  const list: Assumption[] = [];
+  if (load.fill === undefined) list.push({ code: 'fill', measure: 'share', value: UNKNOWN.fill[0] });
+  else if (load.fillKnownBy === undefined) list.push({ code: 'fill-gauge' });
+  if (conditions.wind === undefined) list.push({ code: 'wind', measure: 'speed', value: UNKNOWN.headwindHome[0] });
+  if (conditions.stream === undefined) list.push({ code: 'stream', measure: 'speed', value: UNKNOWN.foulHome[0] });
+  if (conditions.sea === undefined) list.push({ code: 'sea', measure: 'length', value: 0 });
+  if (fuel.run.sailed.some((s) => s.speed < s.planned - 0.01)) list.push({ code: 'speed-in-waves' });
+  if (craft.drive.kind === 'electric' && conditions.batteryTemperatureC === undefined) {
+    list.push({ code: 'battery-temperature', value: UNKNOWN.batteryTemperatureC[0] });
+  }
+  if (prepared.unknownSeats.length > 0)
+    list.push({ code: 'seat', measure: 'count', value: prepared.unknownSeats.length });
+  if (policy.manoeuvring === undefined)
+    list.push({ code: 'manoeuvring', measure: 'time', value: prepared.manoeuvring });
+  if (policy.drawnFactor === undefined) {
+    list.push({ code: 'drawn-factor', measure: 'share', value: prepared.drawnFactor - 1 });
+  }
+  if (policy.reserve.length === 0) list.push({ code: 'reserve-rule' });
+  if (!craft.calibration) list.push({ code: 'unmeasured-boat', measure: 'share', value: fuel.spread });
+  if (craft.store.kind === 'tank') list.push({ code: 'petrol-density', value: PETROL_DENSITY });
+  const seasonal = prepared.hazards.some((h) => h.kind === 'keep-out' && h.zone?.season !== undefined);
+  if (seasonal && conditions.departure === undefined) list.push({ code: 'keep-out-season' });
+  list.push({ code: 'extra-load-at-centre' });
+  return list;
+}

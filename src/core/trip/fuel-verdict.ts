@@ -1,0 +1,70 @@
+import type { Need } from './need.ts';
+import { needAt } from './need.ts';
+import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
+
+import { strictestReserve } from './reserve.ts';
+import { AS_PLANNED, type Run, sail, type Tweak } from './sail.ts';
+import type { Scenario } from './scenario.ts';
+import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
+import { factorSpread, needOf, usableDeviation } from './spread.ts';
+
+/** What fuel or charge alone says of a trip. */
+export interface FuelVerdict {
+  readonly verdict: Verdict;
+  readonly run: Run;
+  readonly need: Need;
+  readonly usable: number;
+  readonly reserve: number;
+  readonly rule: ReserveRule;
+  readonly need90: number;
+  readonly badCase: BadCase;
+  /** Standard deviation the factors leave in the need, relative; the same for the bad cases. */
+  readonly spread: number;
+}
+
+export interface FuelQuestion extends WhatIf {
+  readonly tweak?: Tweak;
+  /** Reuse of a known factor spread saves the gradient. */
+  readonly spread?: number;
+  readonly humpSpeed?: number | undefined;
+}
+
+/**
+ * Go: the median keeps the reserve whole, and the 95th percentile of need in the worst credible case gets home with
+ * something left. No-go: the median breaks the reserve, or the 90th percentile runs dry. Marginal: in between.
+ */
+export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): FuelVerdict {
+  const tweak = question.tweak ?? AS_PLANNED;
+  const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
+  const run = sail(prepared, shown, tweak, { gradient: question.spread === undefined });
+  const spread = question.spread ?? factorSpread(prepared, run);
+  const need = needOf(prepared, run, spread);
+  const usable = prepared.usable(shown);
+  const underWay = run.time - run.sailed.reduce((sum, s) => sum + s.stretch.stop, 0);
+  const meanFlow = run.possible && underWay > 0 ? run.need / underWay : Infinity;
+  const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow);
+  const need90 = needAt(
+    { nodes: need.nodes, spread: Math.hypot(need.spread, usableDeviation(prepared) / Math.max(usable, 1e-9)) },
+    0.9,
+  );
+  const badCase = worst(prepared, bad, tweak, spread);
+  const verdict: Verdict =
+    !run.possible || usable <= 0 || run.need > usable - reserve || need90 > usable
+      ? 'no-go'
+      : badCase.left > 0
+        ? 'go'
+        : 'marginal';
+  return { verdict, run, need, usable, reserve, rule, need90, badCase, spread };
+}
+
+/** The bad case that leaves least, sailed at the speeds the boat can hold. */
+function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number): BadCase {
+  let found: BadCase | undefined;
+  for (const scenario of cases) {
+    const run = sail(prepared, scenario, tweak, { yielding: true });
+    const need = run.possible ? needAt(needOf(prepared, run, spread), 0.95) : Infinity;
+    const left = prepared.usable(scenario) - need;
+    if (!found || left < found.left) found = { kinds: scenario.kinds, need, left, time: run.time };
+  }
+  return found!;
+}

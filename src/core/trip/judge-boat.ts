@@ -1,0 +1,216 @@
+import { HUMP_MARGIN, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
+import { resistanceDeviation, steady } from '../curve/steady.ts';
+import { hullFlags } from '../hull/flags.ts';
+import { mayPorpoise } from '../hull/porpoising.ts';
+import type { LoadBalance } from '../load/balance.ts';
+import { plateFindings } from '../load/plate.ts';
+import { normalCdf } from './need.ts';
+import type { Prepared } from './prepare.ts';
+import type { Run, Sailed } from './sail.ts';
+import { UNKNOWN } from './scenario.ts';
+import type { Reason, ReasonCode } from './shapes.ts';
+
+/** Power asked grows faster than resistance on a propeller held at one speed (derived from the drive method). */
+const POWER_OVER_RESISTANCE = 1.2;
+/** Spread of rated power (trade tolerance of ratings). */
+const RATING_SPREAD = 0.07;
+/** A speed held in fewer than three of four such boats is not a plan to rely on (our rule). */
+const HELD_IN = 0.75;
+/** Sideways offset of the centre of gravity over beam: target, and clearly off (common practice, no source). */
+const LATERAL = { target: 0.05, off: 0.1 };
+
+const PLATE_CODE = {
+  load: 'over-plate-load',
+  persons: 'over-plate-persons',
+  power: 'over-plate-power',
+  'engine-mass': 'over-plate-engine-mass',
+} as const satisfies Record<string, ReasonCode>;
+const PLATE_MEASURE = { load: 'mass', persons: 'count', power: 'power', 'engine-mass': 'mass' } as const;
+
+/** Reasons that lie in plate, balance, seats, and speeds the boat can or cannot hold. */
+export function judgeBoat(prepared: Prepared, run: Run, balance: LoadBalance): readonly Reason[] {
+  return [
+    ...plateReasons(prepared, balance),
+    ...speedReasons(prepared, run),
+    ...humpReasons(prepared, run),
+    ...balanceReasons(prepared, balance),
+    ...methodReasons(prepared, run),
+  ];
+}
+
+function plateReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
+  const { craft, load } = prepared.trip;
+  const reasons: Reason[] = plateFindings(craft, balance).map(({ over, value, limit }) => ({
+    code: PLATE_CODE[over],
+    level: 'no-go',
+    measure: PLATE_MEASURE[over],
+    value,
+    limit,
+    fixes:
+      over === 'load'
+        ? [{ code: 'leave-behind', measure: 'mass', value: value - limit }]
+        : over === 'persons'
+          ? [{ code: 'leave-behind', measure: 'count', value: value - limit }]
+          : [{ code: 'smaller-engine' }],
+  }));
+  if (craft.hull.plate === 'none') reasons.push({ code: 'no-plate', level: 'marginal' });
+  else if (craft.hull.plate?.maxLoad === undefined || craft.hull.plate.persons === undefined) {
+    reasons.push({ code: 'plate-unknown', level: 'marginal', fixes: [{ code: 'read-plate' }] });
+  }
+  if (balance.persons === 0)
+    reasons.push({ code: 'nobody-aboard', level: 'marginal', fixes: [{ code: 'give-value' }] });
+  else if (!load.items.some((item) => item.helm)) reasons.push({ code: 'no-helm', level: 'note' });
+  return reasons;
+}
+
+function speedReasons(prepared: Prepared, run: Run): Reason[] {
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+  const stuck = indices(run, (s) => !s.possible);
+  const reasons: Reason[] = [];
+  if (stuck.length > 0) {
+    const first = run.sailed.find((s) => !s.possible)!;
+    reasons.push({
+      code: 'stuck-in-stream',
+      level: 'no-go',
+      legs: stuck,
+      measure: 'speed',
+      value: first.speed,
+      at: first.stretch.from,
+    });
+  }
+  const over = indices(run, (s) => marginOf(boat, s.steady.drive) < 1);
+  if (over.length > 0) {
+    const worst = most(run, (s) => -marginOf(boat, s.steady.drive));
+    const limit = highestHeld(prepared, worst);
+    reasons.push({
+      code: 'speed-not-held',
+      level: 'no-go',
+      measure: 'speed',
+      value: worst.speed,
+      limit,
+      legs: over,
+      fixes: [{ code: 'ease-speed', measure: 'speed', value: limit }],
+    });
+    return reasons;
+  }
+  const doubtful = indices(run, (s) => heldProbability(prepared, s) < HELD_IN);
+  if (doubtful.length > 0) {
+    const worst = most(run, (s) => -heldProbability(prepared, s));
+    reasons.push({
+      code: 'speed-uncertain',
+      level: 'marginal',
+      measure: 'speed',
+      value: worst.speed,
+      legs: doubtful,
+      fixes: [{ code: 'ease-speed', measure: 'speed', value: Math.max(worst.speed * 0.9, prepared.displacementSpeed) }],
+    });
+  }
+  return reasons;
+}
+
+/** Probability that the drive holds a stretch's speed, from the spread of resistance and rated power. */
+function heldProbability(prepared: Prepared, s: Sailed): number {
+  const boat = prepared.boatAt(UNKNOWN.batteryTemperatureC[0]);
+  const margin = marginOf(boat, s.steady.drive);
+  if (margin > 3) return 1;
+  const share = resistanceDeviation(boat, s.afloat, s.speed, s.steady.hull) / Math.max(s.steady.resistance, 1e-9);
+  return normalCdf(Math.log(margin) / Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD));
+}
+
+/** Highest speed up to the wanted one that this stretch's load and weather allow, m/s. */
+function highestHeld(prepared: Prepared, s: Sailed): number {
+  const boat = prepared.boatAt(UNKNOWN.batteryTemperatureC[0]);
+  let speed = s.speed;
+  while (speed > 0.3 && marginOf(boat, steady(boat, s.afloat, speed, s.weather).drive) < 1) speed -= 0.1;
+  return speed;
+}
+
+function humpReasons(prepared: Prepared, run: Run): Reason[] {
+  const planing = planingStretches(prepared, run);
+  if (planing.length === 0) return [];
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+  const worst = planing.reduce((a, b) => (b.weather.headwind > a.weather.headwind ? b : a));
+  const hump = humpOf(boat, planing[0]!.afloat, worst.weather);
+  if (hump.margin >= HUMP_MARGIN) return [];
+  return [
+    {
+      code: hump.margin < 1 ? 'hump-not-crossed' : 'hump-thin',
+      level: hump.margin < 1 ? 'no-go' : 'marginal',
+      measure: 'share',
+      value: hump.margin,
+      limit: HUMP_MARGIN,
+      fixes: [
+        { code: 'leave-behind' },
+        { code: 'move-forward' },
+        { code: 'ease-speed', measure: 'speed', value: hump.speed * 0.6 },
+      ],
+    },
+  ];
+}
+
+/** Stretches sailed at planing speed. */
+export function planingStretches(prepared: Prepared, run: Run): readonly Sailed[] {
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+  return run.sailed.filter((s) => s.speed >= speedAtFroude(boat, s.afloat, PLANING_FROUDE));
+}
+
+function balanceReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
+  const { hull } = prepared.trip.craft;
+  const reasons: Reason[] = [];
+  const offset = Math.abs(balance.lateral) / hull.beam;
+  if (offset > LATERAL.target) {
+    reasons.push({
+      code: 'off-balance',
+      level: offset > LATERAL.off ? 'marginal' : 'note',
+      measure: 'length',
+      value: balance.lateral,
+      limit: LATERAL.target * hull.beam,
+      fixes: [{ code: 'move-across', measure: 'length', value: -balance.lateral }],
+    });
+  }
+  if (balance.lcgShare < 0.2 || balance.lcgShare > 0.5) {
+    reasons.push({
+      code: 'overtrimmed',
+      level: 'marginal',
+      measure: 'share',
+      value: balance.lcgShare,
+      limit: balance.lcgShare < 0.2 ? 0.2 : 0.5,
+      fixes: [{ code: 'move-forward', measure: 'share', value: 0.36 - balance.lcgShare }],
+    });
+  }
+  if (prepared.unknownSeats.length > 0) {
+    reasons.push({
+      code: 'seat-unknown',
+      level: 'marginal',
+      measure: 'count',
+      value: prepared.unknownSeats.length,
+      fixes: [{ code: 'give-value' }],
+    });
+  }
+  return reasons;
+}
+
+function methodReasons(prepared: Prepared, run: Run): Reason[] {
+  const { hull } = prepared.trip.craft;
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+  const reasons: Reason[] = [];
+  const outside = indices(run, (s) => {
+    const state = { mass: s.afloat.mass, lcg: s.afloat.lcg, water: boat.water };
+    return hullFlags(hull, state, s.steady.hull).some((flag) => flag !== 'lcg-range');
+  });
+  if (outside.length > 0) reasons.push({ code: 'outside-method', level: 'note', legs: outside });
+  const hopping = indices(run, (s) => mayPorpoise(hull.deadriseDeg, s.steady.hull));
+  if (hopping.length > 0)
+    reasons.push({ code: 'porpoising', level: 'note', legs: hopping, fixes: [{ code: 'move-forward' }] });
+  return reasons;
+}
+
+function indices(run: Run, matches: (s: Sailed) => boolean): readonly number[] {
+  const legs = new Set<number>();
+  for (const s of run.sailed) if (matches(s)) legs.add(s.stretch.leg);
+  return [...legs];
+}
+
+function most(run: Run, score: (s: Sailed) => number): Sailed {
+  return run.sailed.reduce((a, b) => (score(b) > score(a) ? b : a));
+}

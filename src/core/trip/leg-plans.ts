@@ -1,0 +1,47 @@
+import { regime } from '../hull/regime.ts';
+import type { Prepared } from './prepare.ts';
+import type { Run } from './sail.ts';
+import type { LegPlan } from './shapes.ts';
+
+/** The stretches of a run as the plan shows them; the band of what is left opens with the share of need used. */
+export function legPlans(
+  prepared: Prepared,
+  run: Run,
+  usable: number,
+  need: { readonly low: number; readonly high: number },
+): readonly LegPlan[] {
+  let startsAt = prepared.manoeuvring / 2;
+  // Half of the manoeuvring comes before the first leg, half after the last.
+  let used = run.manoeuvring / 2;
+  return run.sailed.map((s) => {
+    const needFromHere = run.need - used;
+    used += s.use;
+    const share = run.need > 0 ? used / run.need : 0;
+    const leg: LegPlan = {
+      leg: s.stretch.leg,
+      from: s.stretch.from,
+      to: s.stretch.to,
+      part: s.stretch.part,
+      distance: s.stretch.distance,
+      trackDeg: s.stretch.trackDeg,
+      steerDeg: s.steerDeg,
+      speedThroughWater: s.speed,
+      speedOverGround: s.ground,
+      ...(s.stretch.limit !== undefined && { limit: s.stretch.limit }),
+      ...(s.stretch.limitName !== undefined && { limitName: s.stretch.limitName }),
+      time: s.time,
+      use: s.use,
+      flow: s.steady.flow,
+      rpm: s.steady.drive.rpm,
+      throttle: s.steady.drive.throttle,
+      trimDeg: s.steady.hull.trimDeg,
+      regime: regime(s.steady.hull.froudeVolume),
+      left: { low: usable - share * need.high, median: usable - used, high: usable - share * need.low },
+      needFromHere,
+      startsAt,
+      stop: s.stretch.stop,
+    };
+    startsAt += s.time + s.stretch.stop;
+    return leg;
+  });
+}

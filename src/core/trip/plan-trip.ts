@@ -1,0 +1,142 @@
+import { humpOf } from '../curve/hump.ts';
+import { balanceAt } from '../load/balance.ts';
+import type { Waters } from '../route/waters.ts';
+import type { Problem, Result } from '../units/result.ts';
+import { assumptions } from './assumptions.ts';
+import { carrying } from './carrying.ts';
+import { fillNeeded } from './fill-needed.ts';
+import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
+import { judgeBoat, planingStretches } from './judge-boat.ts';
+import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
+import { judgeWater } from './judge-water.ts';
+import { legPlans } from './leg-plans.ts';
+import { needAt, probabilityWithin } from './need.ts';
+import { payload } from './payload.ts';
+import { type Prepared, prepare } from './prepare.ts';
+import { ranges } from './ranges.ts';
+import { ordered, verdictOf } from './reasons.ts';
+import type { Plan, Trip } from './shapes.ts';
+import { slowestUse } from './slowest-use.ts';
+import { usableDeviation } from './spread.ts';
+import { tippingValues } from './tipping.ts';
+import { turnPoints } from './turn-back.ts';
+
+export interface PlanOptions {
+  /** Leave out payload, tipping values and the fill needed, which take most of the time. */
+  readonly quick?: boolean;
+}
+
+/** A hump crossed with less than this to spare makes labouring on it credible. */
+const LABOURING = 1.15;
+/** Waves over hull length from which planing speed is no longer kept (common practice, no source). */
+const FLAT = 0.05;
+const MOST_SURE = 0.99;
+
+/**
+ * The one question: with this boat, this load and this tank, there and back with the reserve whole? `trip` has passed
+ * its door; without `waters` land, depth and shelter stay unchecked and the answer says so.
+ */
+export function planTrip(trip: Trip, waters: Waters | undefined, options: PlanOptions = {}): Result<Plan> {
+  const problems = incomplete(trip);
+  if (problems.length > 0) return { ok: false, problems };
+  const prepared = prepare(trip, waters);
+  if (prepared.stretches.reduce((sum, s) => sum + s.distance, 0) < 1) {
+    return {
+      ok: false,
+      problems: [{ code: 'route-no-length', path: 'route.waypoints', message: 'The route has no length.' }],
+    };
+  }
+  return { ok: true, value: planOf(prepared, options) };
+}
+
+function incomplete(trip: Trip): readonly Problem[] {
+  return trip.route.waypoints.length < 2
+    ? [
+        {
+          code: 'route-too-short',
+          path: 'route.waypoints',
+          message: 'Draw a route with at least two points.',
+          limit: 2,
+        },
+      ]
+    : [];
+}
+
+function planOf(prepared: Prepared, options: PlanOptions): Plan {
+  const first = fuelVerdict(prepared);
+  const humpSpeed = credibleHump(prepared, first);
+  const fuel = humpSpeed === undefined ? first : fuelVerdict(prepared, { spread: first.spread, humpSpeed });
+  const { run, usable, reserve } = fuel;
+  const balance = balanceAt(prepared.base, prepared.storeMass(run.scenario.fill));
+  const deviation = usableDeviation(prepared);
+  const withGauge = {
+    nodes: fuel.need.nodes,
+    spread: Math.hypot(fuel.need.spread, deviation / Math.max(usable, 1e-9)),
+  };
+  const low = Math.min(needAt(withGauge, 0.1), run.need);
+  const high = Math.max(needAt(withGauge, 0.9), run.need);
+  const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
+  const filled = options.quick ? undefined : fillNeeded(prepared, fuel.spread, humpSpeed);
+  const carries = carrying(prepared, run);
+  const fixes = fixesOf(prepared, fuel, filled);
+  const reasons = ordered([
+    ...judgeFuel(fuel, fixes),
+    ...judgeBoat(prepared, run, balance),
+    ...judgeWater(prepared, run),
+  ]);
+  return {
+    verdict: verdictOf(reasons),
+    reasons,
+    store: prepared.burns ? 'fuel' : 'charge',
+    usable,
+    full: prepared.full,
+    reserve,
+    reserveRule: fuel.rule,
+    need: { low, median: run.need, high },
+    need95: needAt(withGauge, 0.95),
+    needOut: run.needOut,
+    needHome: run.needHome,
+    manoeuvring: run.manoeuvring,
+    left: { low: usable - high, median: usable - run.need, high: usable - low },
+    probability: Math.min(probabilityWithin(fuel.need, usable - reserve, deviation), MOST_SURE),
+    badCase: fuel.badCase,
+    distance: run.sailed.reduce((sum, s) => sum + s.stretch.distance, 0),
+    distanceOut: run.sailed.reduce((sum, s) => sum + (s.stretch.part === 'out' ? s.stretch.distance : 0), 0),
+    time: run.time,
+    legs: legPlans(prepared, run, usable, { low, high }),
+    turnBack: turns?.turnBack,
+    halfway: turns?.halfway,
+    range: run.possible ? ranges(prepared, run, usable - reserve) : { oneWay: 0, outAndHome: 0 },
+    balance,
+    payload: options.quick
+      ? { extra: undefined, binds: 'search-limit', counted: balance.counted }
+      : payload(prepared, fuel, balance, carries, humpSpeed),
+    tipping: options.quick ? [] : tippingValues(prepared, fuel, reasons, balance, carries, humpSpeed),
+    fillNeeded: filled,
+    assumptions: assumptions(prepared, fuel),
+  };
+}
+
+/** Labouring at the hump on the way home is credible in an unknown or real sea, or where the hump is barely crossed. */
+function credibleHump(prepared: Prepared, { run }: FuelVerdict): number | undefined {
+  const { sea } = prepared.trip.conditions;
+  const planing = planingStretches(prepared, run);
+  if (planing.length === 0) return undefined;
+  const hump = humpOf(prepared.boatAt(run.scenario.batteryTemperatureC), planing[0]!.afloat, planing[0]!.weather);
+  const rough = sea === undefined || run.scenario.waveHeight > FLAT * prepared.trip.craft.hull.length;
+  return rough || hump.margin < LABOURING ? hump.speed : undefined;
+}
+
+function fixesOf(prepared: Prepared, fuel: FuelVerdict, filled: number | undefined): FuelFixes {
+  const { run, usable, reserve } = fuel;
+  if (fuel.verdict === 'go' || !run.possible) return { add: undefined, distance: undefined, speed: undefined };
+  const { fill } = run.scenario;
+  const spare = usable - reserve - run.manoeuvring;
+  const sailed = run.need - run.manoeuvring;
+  const length = run.sailed.reduce((sum, s) => sum + s.stretch.distance, 0);
+  return {
+    add: filled !== undefined && filled > fill ? (filled - fill) * prepared.full : undefined,
+    distance: spare > 0 && sailed > spare ? length * (spare / sailed) : undefined,
+    speed: slowestUse(prepared, run),
+  };
+}

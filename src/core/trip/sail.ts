@@ -1,0 +1,223 @@
+import { bestSpeed } from '../curve/best-speed.ts';
+import type { Afloat, Boat } from '../curve/boat.ts';
+import { humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
+import { type Steady, steady, steadyWithGradient, type Weather } from '../curve/steady.ts';
+import { balanceAt } from '../load/balance.ts';
+import { courseToSteer } from '../route/current-triangle.ts';
+import type { Stretch } from '../route/split-legs.ts';
+import { headwind } from '../water/headwind.ts';
+import { planingSpeedKept } from '../water/sea-speed.ts';
+import type { Stream } from '../water/shapes.ts';
+import type { Prepared } from './prepare.ts';
+import type { Scenario } from './scenario.ts';
+
+/** Changes to a trip under which tipping values and payload are sought. */
+export interface Tweak {
+  /** kg at the boat's own centre of gravity, so that its balance stays. */
+  readonly extraMass: number;
+  /** Factor on every consumption. */
+  readonly use: number;
+}
+
+export const AS_PLANNED: Tweak = { extraMass: 0, use: 1 };
+
+/** One stretch as sailed. Times s, speeds m/s, use kg or J. */
+export interface Sailed {
+  readonly stretch: Stretch;
+  readonly possible: boolean;
+  readonly steerDeg: number;
+  readonly speed: number;
+  readonly ground: number;
+  readonly time: number;
+  readonly use: number;
+  readonly steady: Steady;
+  readonly weather: Weather;
+  readonly afloat: Afloat;
+  /** The speed planned, where sea or drive allow less. */
+  readonly planned: number;
+}
+
+export interface Run {
+  readonly scenario: Scenario;
+  readonly sailed: readonly Sailed[];
+  readonly possible: boolean;
+  readonly need: number;
+  readonly needOut: number;
+  readonly needHome: number;
+  readonly manoeuvring: number;
+  readonly manoeuvringFlow: number;
+  /** Under way and stopped, with manoeuvring, s. */
+  readonly time: number;
+  /** d need / d factor. */
+  readonly gradient: Float64Array;
+}
+
+export interface SailOptions {
+  /** Collect the gradient of need in the calibration factors. */
+  readonly gradient?: boolean;
+  /** Where a planned speed cannot be held, sail the highest that can, as a crew would; otherwise compute the demand. */
+  readonly yielding?: boolean;
+}
+
+/** Slow ahead, in gear: what casting off and coming alongside is done at, m/s. */
+const MANOEUVRE_SPEED = 1;
+
+/** Sails a prepared trip from start to end in one scenario, with the fuel burning off on the way. */
+export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED, options: SailOptions = {}): Run {
+  const boat = prepared.boatAt(scenario.batteryTemperatureC);
+  const gradient = new Float64Array(7);
+  const own = new Float64Array(7);
+  const sailed: Sailed[] = [];
+  const reachable = new Map<string, number>();
+  let store = prepared.storeMass(scenario.fill);
+  let need = 0;
+  let needOut = 0;
+  let time = prepared.manoeuvring;
+  let possible = true;
+
+  const atStart = afloatWith(prepared, store, tweak);
+  const slow = steady(boat, atStart, MANOEUVRE_SPEED);
+  const manoeuvringFlow = Math.max(slow.flow, prepared.idle) * tweak.use;
+  const manoeuvring = manoeuvringFlow * prepared.manoeuvring;
+  need += manoeuvring;
+  if (options.gradient) {
+    steadyWithGradient(boat, atStart, MANOEUVRE_SPEED, { headwind: 0, waveHeight: 0 }, own);
+    for (let k = 0; k < own.length; k++) gradient[k] = gradient[k]! + own[k]! * prepared.manoeuvring * tweak.use;
+  }
+
+  for (const stretch of prepared.stretches) {
+    const afloat = afloatWith(prepared, store, tweak);
+    const weather: Weather = { headwind: windOn(stretch, scenario), waveHeight: scenario.waveHeight };
+    const stream = streamOn(stretch, scenario);
+    const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);
+    const speed = options.yielding ? yieldTo(boat, afloat, weather, wanted, reachable) : wanted;
+    const triangle = stream
+      ? courseToSteer(stretch.trackDeg, speed, stream)
+      : ({ possible: speed > 0, steerDeg: stretch.trackDeg, speedOverGround: speed } as const);
+    const now = options.gradient
+      ? steadyWithGradient(boat, afloat, speed, weather, own)
+      : steady(boat, afloat, speed, weather);
+    const makes = triangle.possible && triangle.speedOverGround > 0;
+    const ground = makes ? triangle.speedOverGround : 0;
+    const legTime = makes ? stretch.distance / ground : Infinity;
+    const use = makes ? now.flow * tweak.use * legTime : Infinity;
+    possible &&= makes;
+    sailed.push({
+      stretch,
+      possible: makes,
+      steerDeg: makes ? triangle.steerDeg : stretch.trackDeg,
+      speed,
+      ground,
+      time: legTime,
+      use,
+      steady: now,
+      weather,
+      afloat,
+      planned,
+    });
+    need += use;
+    if (stretch.part === 'out') needOut += use;
+    time += legTime + stretch.stop;
+    if (makes) {
+      if (options.gradient)
+        for (let k = 0; k < own.length; k++) gradient[k] = gradient[k]! + own[k]! * legTime * tweak.use;
+      if (prepared.burns) store = Math.max(store - use, 0);
+    }
+  }
+  return {
+    scenario,
+    sailed,
+    possible,
+    need,
+    needOut,
+    needHome: need - needOut - manoeuvring,
+    manoeuvring,
+    manoeuvringFlow,
+    time,
+    gradient,
+  };
+}
+
+/** Mass, centre of gravity and frontal area with this much (kg) in the tanks. */
+export function afloatWith(prepared: Prepared, storeMass: number, tweak = AS_PLANNED): Afloat {
+  const now = balanceAt(prepared.base, prepared.burns ? storeMass : 0);
+  return { mass: now.allUpMass + tweak.extraMass, lcg: now.lcg, airArea: now.airArea };
+}
+
+/** Wind from ahead along a stretch, m/s. */
+export function windOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): number {
+  if (scenario.headwindHome !== undefined && stretch.part === 'home') return scenario.headwindHome;
+  return scenario.wind ? headwind(scenario.wind, stretch.trackDeg) : 0;
+}
+
+/** The stream on a stretch, undefined for slack water. */
+export function streamOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): Stream | undefined {
+  if (scenario.foulHome !== undefined && stretch.part === 'home') {
+    return { setDeg: (stretch.trackDeg + 180) % 360, rate: scenario.foulHome };
+  }
+  return scenario.stream;
+}
+
+/** Planned speed after zone limit, sea and the scenario's way home. */
+function wantedSpeed(
+  prepared: Prepared,
+  boat: Boat,
+  afloat: Afloat,
+  weather: Weather,
+  stretch: Stretch,
+  stream: Stream | undefined,
+  scenario: Scenario,
+): { planned: number; wanted: number } {
+  let speed: number;
+  if (typeof stretch.speed === 'number') {
+    speed = stretch.speed;
+  } else {
+    const overGround = (through: number): number => {
+      const triangle = stream ? courseToSteer(stretch.trackDeg, through, stream) : undefined;
+      if (!triangle) return through;
+      return triangle.possible ? triangle.speedOverGround : 0;
+    };
+    speed =
+      bestSpeed(boat, afloat, weather, overGround, stretch.speed === 'best-planing') ??
+      // Nothing qualifies: the demand is computed at planing speed and the judge finds it not held.
+      (stretch.speed === 'best-planing' ? speedAtFroude(boat, afloat, 2.5) : prepared.displacementSpeed);
+  }
+  if (stretch.part === 'home') {
+    if (scenario.homeSpeed !== undefined && speed > scenario.homeSpeed) speed = scenario.homeSpeed;
+    if (scenario.homeCap !== undefined) speed = Math.min(speed, scenario.homeCap);
+  }
+  const limited = stretch.limit !== undefined ? Math.min(speed, stretch.limit) : speed;
+  return { planned: limited, wanted: inWaves(prepared, boat, afloat, limited, scenario.waveHeight) };
+}
+
+/** Planing speed kept in this sea; too little of it left to plane on is displacement speed. */
+function inWaves(prepared: Prepared, boat: Boat, afloat: Afloat, speed: number, waveHeight: number): number {
+  const planing = speedAtFroude(boat, afloat, PLANING_FROUDE);
+  if (waveHeight <= 0 || speed < planing) return speed;
+  const kept = speed * (planingSpeedKept(waveHeight, prepared.trip.craft.hull.length) ?? 0);
+  return kept >= planing ? kept : prepared.displacementSpeed;
+}
+
+/** The wanted speed, or where the hump or the drive forbids it the highest that is reached and held, m/s. */
+function yieldTo(boat: Boat, afloat: Afloat, weather: Weather, wanted: number, reachable: Map<string, number>): number {
+  const key = `${wanted.toFixed(2)} ${weather.headwind.toFixed(1)}`;
+  const known = reachable.get(key);
+  if (known !== undefined) return known;
+  let top = wanted;
+  const start = speedAtFroude(boat, afloat, 1.2);
+  if (wanted > start && humpOf(boat, afloat, weather).margin < 1) {
+    const planing = speedAtFroude(boat, afloat, 2.2);
+    top = Math.min(wanted, planing);
+    while (top > start && marginOf(boat, steady(boat, afloat, top, weather).drive) < 1) top -= 0.1;
+    // Held at `top`, but only what is held all the way up to it can be reached.
+    for (let speed = start; speed < top; speed += 0.2) {
+      if (marginOf(boat, steady(boat, afloat, speed, weather).drive) < 1) {
+        top = speed - 0.2;
+        break;
+      }
+    }
+  }
+  while (top > 0.3 && marginOf(boat, steady(boat, afloat, top, weather).drive) < 1) top -= 0.1;
+  reachable.set(key, top);
+  return top;
+}
