@@ -13,7 +13,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   else if (load.fillKnownBy === undefined) list.push({ code: 'fill-gauge' });
   if (conditions.wind === undefined) list.push({ code: 'wind', measure: 'speed', value: UNKNOWN.headwindHome[0] });
   if (conditions.stream === undefined) list.push({ code: 'stream', measure: 'speed', value: UNKNOWN.foulHome[0] });
-  if (conditions.sea === undefined) list.push({ code: 'sea', measure: 'length', value: 0 });
+  if (conditions.sea === undefined) list.push({ code: 'sea', measure: 'length', value: fuel.run.scenario.waveHeight });
   if (fuel.run.sailed.some((s) => s.speed < s.planned - 0.01)) list.push({ code: 'speed-in-waves' });
   if (craft.drive.kind === 'electric' && conditions.batteryTemperatureC === undefined) {
     list.push({ code: 'battery-temperature', value: UNKNOWN.batteryTemperatureC[0] });
@@ -23,7 +23,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   if (policy.manoeuvring === undefined)
     list.push({ code: 'manoeuvring', measure: 'time', value: prepared.manoeuvring });
   if (policy.drawnFactor === undefined) {
-    list.push({ code: 'drawn-factor', measure: 'share', value: prepared.drawnFactor - 1 });
+    list.push({ code: 'drawn-factor', value: prepared.drawnFactor });
   }
   if (policy.reserve.length === 0) list.push({ code: 'reserve-rule' });
   if (!craft.calibration) list.push({ code: 'unmeasured-boat', measure: 'share', value: fuel.spread });

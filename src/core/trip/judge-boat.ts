@@ -1,21 +1,15 @@
-import { HUMP_MARGIN, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
-import { resistanceDeviation, steady } from '../curve/steady.ts';
+import { HUMP_MARGIN, humpOf, marginOf } from '../curve/hump.ts';
+import { steady } from '../curve/steady.ts';
 import { hullFlags } from '../hull/flags.ts';
 import { mayPorpoise } from '../hull/porpoising.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import { plateFindings } from '../load/plate.ts';
-import { normalCdf } from './need.ts';
+import { HELD_IN, heldProbability, humpVerdict, planingStretches } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
 import { UNKNOWN } from './scenario.ts';
 import type { Reason, ReasonCode } from './shapes.ts';
 
-/** Power asked grows faster than resistance on a propeller held at one speed (derived from the drive method). */
-const POWER_OVER_RESISTANCE = 1.2;
-/** Spread of rated power (trade tolerance of ratings). */
-const RATING_SPREAD = 0.07;
-/** A speed held in fewer than three of four such boats is not a plan to rely on (our rule). */
-const HELD_IN = 0.75;
 /** Sideways offset of the centre of gravity over beam: target, and clearly off (common practice, no source). */
 const LATERAL = { target: 0.05, off: 0.1 };
 
@@ -93,9 +87,9 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
     });
     return reasons;
   }
-  const doubtful = indices(run, (s) => heldProbability(prepared, s) < HELD_IN);
+  const doubtful = indices(run, (s) => heldProbability(boat, s.afloat, s.speed, s.steady) < HELD_IN);
   if (doubtful.length > 0) {
-    const worst = most(run, (s) => -heldProbability(prepared, s));
+    const worst = most(run, (s) => -heldProbability(boat, s.afloat, s.speed, s.steady));
     reasons.push({
       code: 'speed-uncertain',
       level: 'marginal',
@@ -106,15 +100,6 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
     });
   }
   return reasons;
-}
-
-/** Probability that the drive holds a stretch's speed, from the spread of resistance and rated power. */
-function heldProbability(prepared: Prepared, s: Sailed): number {
-  const boat = prepared.boatAt(UNKNOWN.batteryTemperatureC[0]);
-  const margin = marginOf(boat, s.steady.drive);
-  if (margin > 3) return 1;
-  const share = resistanceDeviation(boat, s.afloat, s.speed, s.steady.hull) / Math.max(s.steady.resistance, 1e-9);
-  return normalCdf(Math.log(margin) / Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD));
 }
 
 /** Highest speed up to the wanted one that this stretch's load and weather allow, m/s. */
@@ -131,11 +116,12 @@ function humpReasons(prepared: Prepared, run: Run): Reason[] {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const worst = planing.reduce((a, b) => (b.weather.headwind > a.weather.headwind ? b : a));
   const hump = humpOf(boat, planing[0]!.afloat, worst.weather);
-  if (hump.margin >= HUMP_MARGIN) return [];
+  const level = humpVerdict(hump.margin);
+  if (level === 'go') return [];
   return [
     {
-      code: hump.margin < 1 ? 'hump-not-crossed' : 'hump-thin',
-      level: hump.margin < 1 ? 'no-go' : 'marginal',
+      code: level === 'no-go' ? 'hump-not-crossed' : 'hump-thin',
+      level,
       measure: 'share',
       value: hump.margin,
       limit: HUMP_MARGIN,
@@ -146,12 +132,6 @@ function humpReasons(prepared: Prepared, run: Run): Reason[] {
       ],
     },
   ];
-}
-
-/** Stretches sailed at planing speed. */
-export function planingStretches(prepared: Prepared, run: Run): readonly Sailed[] {
-  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  return run.sailed.filter((s) => s.speed >= speedAtFroude(boat, s.afloat, PLANING_FROUDE));
 }
 
 function balanceReasons(prepared: Prepared, balance: LoadBalance): Reason[] {

@@ -1,5 +1,7 @@
 import { categoryLimits } from '../load/plate.ts';
+import { legBetween } from '../route/distance.ts';
 import { inSeason } from '../route/season.ts';
+import type { Hazard } from '../route/split-legs.ts';
 import { beaufortOf } from '../water/beaufort.ts';
 import { seaLimits } from '../water/sea-speed.ts';
 import type { Prepared } from './prepare.ts';
@@ -7,7 +9,9 @@ import type { Run } from './sail.ts';
 import type { Reason, ReasonCode } from './shapes.ts';
 
 /** Boats below 6 m stay in from force 5 on exposed water unless they set another limit (common practice, no source). */
-const FRESH_BREEZE = 8;
+export const FRESH_BREEZE = 8;
+/** How near a listed landing a shoal counts as its beach, m. */
+const BEACH = 150;
 /** Spread of the time under way: speed made and weather of the legs, one standard deviation of the logarithm. */
 const TIME_SPREAD = 0.09;
 
@@ -29,8 +33,9 @@ function hazardReasons(prepared: Prepared): Reason[] {
   if (!prepared.waters) reasons.push({ code: 'waters-unknown', level: 'marginal' });
   for (const hazard of prepared.hazards) {
     if (hazard.kind === 'keep-out' && !inSeason(hazard.zone?.season, departure)) continue;
-    const [code, level] = HAZARD[hazard.kind];
-    const known = reasons.find((r) => r.code === code && r.name === hazard.zone?.name);
+    const [code, strict] = HAZARD[hazard.kind];
+    const level = hazard.kind === 'shoal' && atLanding(prepared, hazard) ? 'note' : strict;
+    const known = reasons.find((r) => r.code === code && r.level === level && r.name === hazard.zone?.name);
     if (known) {
       (known.legs as number[]).push(hazard.leg);
       continue;
@@ -47,6 +52,15 @@ function hazardReasons(prepared: Prepared): Reason[] {
     });
   }
   return reasons;
+}
+
+/** A beach is landed on by crossing its own foot: a shoal touched only there is worth a note. */
+function atLanding({ waters }: Prepared, { at, length }: Hazard): boolean {
+  if (length === undefined || length > BEACH) return false;
+  return (waters?.landings ?? []).some(({ geometry }) => {
+    const [lon = 0, lat = 0] = geometry.coordinates;
+    return legBetween(at, { lat, lon }).distance < BEACH;
+  });
 }
 
 function windReasons({ trip }: Prepared): Reason[] {

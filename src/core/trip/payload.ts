@@ -1,9 +1,9 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { largestHolding } from './bisect.ts';
-import type { Carrying } from './carrying.ts';
 import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
+import { type Holding, worse } from './holding.ts';
 import type { Prepared } from './prepare.ts';
-import type { Payload } from './shapes.ts';
+import type { Payload, Verdict } from './shapes.ts';
 
 /** No small open boat is asked to take more than this on top, kg. */
 const SEARCH_LIMIT = 600;
@@ -18,7 +18,7 @@ export function payload(
   prepared: Prepared,
   fuel: FuelVerdict,
   balance: LoadBalance,
-  carries: Carrying,
+  holds: Holding,
   humpSpeed: number | undefined,
 ): Payload {
   const { plate } = prepared.trip.craft.hull;
@@ -26,23 +26,23 @@ export function payload(
   const { counted } = balance;
   if (allowed === undefined) return { extra: undefined, binds: 'no-plate', counted };
   const least = -balance.peopleAndGear;
-  // A bad case that fails already is not mended by an ounce; then the reserve alone is asked for.
-  const wanted = fuel.verdict === 'go' ? 'go' : 'marginal';
-  const enough = (extra: number): boolean => {
-    const { verdict } = fuelVerdict(prepared, { tweak: { extraMass: extra, use: 1 }, spread: fuel.spread, humpSpeed });
-    return verdict === 'go' || verdict === wanted;
-  };
+  // The spread grows with mass, so it is propagated anew for each.
+  const enough = (extra: number): Verdict =>
+    fuelVerdict(prepared, { tweak: { extraMass: extra, use: 1 }, humpSpeed }).verdict;
   const top = Math.min(allowed - counted, SEARCH_LIMIT);
   let extra = top;
   let binds: Payload['binds'] = top === SEARCH_LIMIT ? 'search-limit' : 'plate';
   const tests = [
-    ['planing', carries.planes],
-    ['speed', carries.holds],
-    ['reserve', enough],
+    ['planing', holds.planes(0), holds.planes],
+    ['speed', holds.speeds(0), holds.speeds],
+    ['reserve', fuel.verdict, enough],
   ] as const;
-  for (const [name, holds] of tests) {
-    if (extra <= least || holds(extra)) continue;
-    extra = largestHolding(holds, least, extra, STEP) ?? least;
+  for (const [name, now, verdict] of tests) {
+    // What is marginal without anything extra is not mended by an ounce less: then it must only not become a no-go.
+    const wanted = now === 'go' ? 'go' : 'marginal';
+    const passes = (kg: number): boolean => worse(verdict(kg), wanted) === wanted;
+    if (extra <= least || passes(extra)) continue;
+    extra = largestHolding(passes, least, extra, STEP) ?? least;
     binds = name;
   }
   return { extra: Math.max(extra, least), binds, counted, allowed };

@@ -3,10 +3,10 @@ import { balanceAt } from '../load/balance.ts';
 import type { Waters } from '../route/waters.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
-import { carrying } from './carrying.ts';
 import { fillNeeded } from './fill-needed.ts';
 import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
-import { judgeBoat, planingStretches } from './judge-boat.ts';
+import { holding, planingStretches } from './holding.ts';
+import { judgeBoat } from './judge-boat.ts';
 import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
 import { judgeWater } from './judge-water.ts';
 import { legPlans } from './leg-plans.ts';
@@ -77,7 +77,7 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const high = Math.max(needAt(withGauge, 0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
   const filled = options.quick ? undefined : fillNeeded(prepared, fuel.spread, humpSpeed);
-  const carries = carrying(prepared, run);
+  const holds = holding(prepared, run);
   const fixes = fixesOf(prepared, fuel, filled);
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
@@ -110,8 +110,8 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
     balance,
     payload: options.quick
       ? { extra: undefined, binds: 'search-limit', counted: balance.counted }
-      : payload(prepared, fuel, balance, carries, humpSpeed),
-    tipping: options.quick ? [] : tippingValues(prepared, fuel, reasons, balance, carries, humpSpeed),
+      : payload(prepared, fuel, balance, holds, humpSpeed),
+    tipping: options.quick ? [] : tippingValues(prepared, fuel, reasons, balance, holds, humpSpeed),
     fillNeeded: filled,
     assumptions: assumptions(prepared, fuel),
   };

@@ -60,7 +60,7 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
     }
     return boat;
   };
-  const boat = boatAt(expected({ conditions, fill: load.fill }).batteryTemperatureC);
+  const boat = boatAt(expected({ conditions, fill: load.fill, length: craft.hull.length }).batteryTemperatureC);
   const store = craft.store;
   return {
     trip,
@@ -105,7 +105,7 @@ export function scenariosOf(
   { fill, windSpeed }: WhatIf = {},
 ): { readonly shown: Scenario; readonly bad: readonly Scenario[] } {
   const { conditions, load, craft } = prepared.trip;
-  const given = { conditions, fill: fill ?? load.fill, windSpeed };
+  const given = { conditions, fill: fill ?? load.fill, windSpeed, length: craft.hull.length };
   const home = { slow: prepared.displacementSpeed, hump: humpSpeed, electric: craft.drive.kind === 'electric' };
   return { shown: expected(given), bad: badCases(given, home) };
 }

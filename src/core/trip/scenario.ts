@@ -28,6 +28,8 @@ export const UNKNOWN = {
   headwindHome: [4.4, 9.3],
   /** Half a knot against every leg home; two knots. */
   foulHome: [0.25, 1.0],
+  /** Wave height over hull length: small, and the most an open boat should plan for. */
+  waves: [0.04, 0.08],
   fill: [0.5, 0.25],
   batteryTemperatureC: [10, 0],
 } as const;
@@ -42,12 +44,14 @@ export function oneForceMore(speed: number): number {
 export interface Given {
   readonly conditions: Conditions;
   readonly fill: number | undefined;
+  /** Of the hull, m. */
+  readonly length: number;
   /** Asked: this wind (m/s), from where it was given, or from ahead on the way home. */
   readonly windSpeed?: number | undefined;
 }
 
 /** The plan that is shown: what was given, and the stated assumption for the rest. */
-export function expected({ conditions, fill, windSpeed }: Given): Scenario {
+export function expected({ conditions, fill, windSpeed, length }: Given): Scenario {
   const { wind, stream, sea } = conditions;
   const blowing = typeof wind === 'object' ? wind : undefined;
   const ahead = windSpeed ?? (wind === undefined ? UNKNOWN.headwindHome[0] : undefined);
@@ -56,7 +60,7 @@ export function expected({ conditions, fill, windSpeed }: Given): Scenario {
     headwindHome: blowing ? undefined : ahead,
     stream: typeof stream === 'object' ? stream : undefined,
     foulHome: stream === undefined ? UNKNOWN.foulHome[0] : undefined,
-    waveHeight: typeof sea === 'object' ? sea.height : 0,
+    waveHeight: sea === undefined ? UNKNOWN.waves[0] * length : sea === 'calm' ? 0 : sea.height,
     fill: fill ?? UNKNOWN.fill[0],
     batteryTemperatureC: conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
     kinds: [],
@@ -93,6 +97,7 @@ export function badCases(given: Given, home: HomeRuns): readonly Scenario[] {
     wind: freshened,
     headwindHome: freshened ? undefined : ahead,
     foulHome: conditions.stream === undefined ? UNKNOWN.foulHome[1] : undefined,
+    waveHeight: conditions.sea === undefined ? UNKNOWN.waves[1] * given.length : base.waveHeight,
     fill: fill ?? UNKNOWN.fill[1],
     batteryTemperatureC: cold ? UNKNOWN.batteryTemperatureC[1] : base.batteryTemperatureC,
     kinds,

@@ -1,13 +1,12 @@
-import { marginOf } from '../curve/hump.ts';
-import { steady } from '../curve/steady.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import { largestHolding } from './bisect.ts';
-import type { Carrying } from './carrying.ts';
 import { fullFill } from './fill-needed.ts';
 import { type FuelQuestion, type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
+import { type Holding, worse } from './holding.ts';
+import { FRESH_BREEZE } from './judge-water.ts';
 import type { Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
-import { type Run, windOn } from './sail.ts';
+import { type Sailed, windOn } from './sail.ts';
 import { expected } from './scenario.ts';
 import type { Reason, ReasonCode, TippingValue, Verdict } from './shapes.ts';
 
@@ -50,16 +49,15 @@ export function tippingValues(
   fuel: FuelVerdict,
   reasons: readonly Reason[],
   balance: LoadBalance,
-  carries: Carrying,
+  holds: Holding,
   humpSpeed: number | undefined,
 ): readonly TippingValue[] {
   const standing = verdictOf(reasons.filter((r) => !MOVED.has(r.code)));
   if (standing === 'no-go' || !fuel.run.possible) return [];
-  const ask = (question: FuelQuestion): Verdict =>
-    fuelVerdict(prepared, { ...question, spread: fuel.spread, humpSpeed }).verdict;
+  const ask = (question: FuelQuestion): Verdict => fuelVerdict(prepared, { ...question, humpSpeed }).verdict;
   const now = verdictOf(reasons);
   const found: TippingValue[] = [];
-  for (const knob of knobs(prepared, fuel, balance, carries, ask)) {
+  for (const knob of knobs(prepared, fuel, balance, holds, ask)) {
     const all = (value: number): Verdict => worse(standing, knob.verdict(value));
     const turned = turning(knob, all, now);
     if (turned) found.push(turned);
@@ -87,16 +85,16 @@ function knobs(
   prepared: Prepared,
   fuel: FuelVerdict,
   balance: LoadBalance,
-  carries: Carrying,
+  holds: Holding,
   ask: (question: FuelQuestion) => Verdict,
 ): readonly Knob[] {
   const { trip } = prepared;
   const { plate } = trip.craft.hull;
   const spare = plate && plate !== 'none' && plate.maxLoad !== undefined ? plate.maxLoad - balance.counted : Infinity;
   const crew = balance.peopleAndGear;
-  const scenario = expected({ conditions: trip.conditions, fill: trip.load.fill });
+  const scenario = expected({ conditions: trip.conditions, fill: trip.load.fill, length: trip.craft.hull.length });
   const wind = scenario.headwindHome ?? scenario.wind?.speed ?? 0;
-  const asItIs = carried(carries, 0);
+  const asItIs = worse(holds.planes(0), holds.speeds(0));
   return [
     {
       knob: 'crew-mass',
@@ -107,7 +105,10 @@ function knobs(
       verdict: (kg) =>
         kg - crew > spare
           ? 'no-go'
-          : worse(carried(carries, kg - crew), ask({ tweak: { extraMass: kg - crew, use: 1 } })),
+          : worse(
+              worse(holds.planes(kg - crew), holds.speeds(kg - crew)),
+              ask({ tweak: { extraMass: kg - crew, use: 1 } }),
+            ),
     },
     {
       knob: 'consumption',
@@ -115,7 +116,7 @@ function knobs(
       worse: HUNGRIEST,
       better: 0.3,
       step: 0.01,
-      verdict: (use) => worse(asItIs, ask({ tweak: { extraMass: 0, use } })),
+      verdict: (use) => worse(asItIs, ask({ tweak: { extraMass: 0, use }, spread: fuel.spread })),
     },
     {
       knob: 'wind',
@@ -124,7 +125,7 @@ function knobs(
       better: 0,
       step: 0.2,
       verdict: (speed) =>
-        worse(windLimit(prepared, speed), worse(heldAgainst(prepared, fuel.run, speed), ask({ windSpeed: speed }))),
+        worse(windLimit(prepared, speed), worse(heldAgainst(prepared, holds, speed), ask({ windSpeed: speed }))),
     },
     {
       knob: 'fill',
@@ -137,28 +138,16 @@ function knobs(
   ];
 }
 
-function worse(a: Verdict, b: Verdict): Verdict {
-  return RANK[a] >= RANK[b] ? a : b;
-}
-
-function carried(carries: Carrying, extra: number): Verdict {
-  return carries.planes(extra) && carries.holds(extra) ? 'go' : 'no-go';
-}
-
 function windLimit({ trip }: Prepared, speed: number): Verdict {
   const own = trip.policy.maxWind;
-  return own !== undefined && speed > own ? 'no-go' : 'go';
+  if (own !== undefined) return speed > own ? 'no-go' : 'go';
+  return typeof trip.conditions.wind === 'object' && speed >= FRESH_BREEZE ? 'marginal' : 'go';
 }
 
-/** Whether every planned speed is held with this wind in place of the given. */
-function heldAgainst(prepared: Prepared, run: Run, windSpeed: number): Verdict {
-  const { conditions, load } = prepared.trip;
-  const scenario = expected({ conditions, fill: load.fill, windSpeed });
-  const boat = prepared.boatAt(scenario.batteryTemperatureC);
-  for (const s of run.sailed) {
-    const weather = { headwind: windOn(s.stretch, scenario), waveHeight: scenario.waveHeight };
-    if (weather.headwind <= s.weather.headwind) continue;
-    if (marginOf(boat, steady(boat, s.afloat, s.speed, weather).drive) < 1) return 'no-go';
-  }
-  return 'go';
+/** What the engine says with this wind in place of the given. */
+function heldAgainst(prepared: Prepared, holds: Holding, windSpeed: number): Verdict {
+  const { conditions, load, craft } = prepared.trip;
+  const scenario = expected({ conditions, fill: load.fill, length: craft.hull.length, windSpeed });
+  const headwind = (s: Sailed): number => windOn(s.stretch, scenario);
+  return worse(holds.planes(0, headwind), holds.speeds(0, headwind));
 }
