@@ -181,18 +181,22 @@ export function fixText(fix: Fix, m: Measures, store: StoreKind): string {
 
 const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, store: StoreKind) => string> = {
   manoeuvring: (figure) => `Warming up, casting off and coming alongside${figure && `: ${figure}`}.`,
-  'drawn-factor': (figure) => `The way sailed is longer than the line drawn${figure && `: times ${figure}`}.`,
+  'drawn-factor': (figure) => `The way sailed is longer than the line drawn${figure && `, by ${figure}`}.`,
   wind: (figure) => `Wind not given: ${figure || 'some wind'} from ahead all the way home.`,
   stream: (figure) => `Stream not given: ${figure || 'a weak one'} against you all the way home.`,
-  sea: (figure) => `Sea not given: ${figure ? `waves of ${figure}` : 'flat water'} in the likely trip.`,
+  sea: (figure) => `Sea not given: ${/[1-9]/.test(figure) ? `waves of ${figure}` : 'flat water'} in the likely trip.`,
   fill: (figure, _name, store) =>
     `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,
   'fill-gauge': (figure, _name, store) =>
     `${store === 'fuel' ? 'Fuel' : 'Charge'} read from a gauge${figure && `, which may be ${figure} of a full ${holderOf(store)} out`}.`,
-  seat: (_figure, name) => `Seat of ${name || 'somebody or something'} not given: placed for you.`,
+  seat: (figure, name) =>
+    name
+      ? `Seat of ${name} not given: counted as far aft as anyone sits.`
+      : `${figure ? `Seats not given (${figure})` : 'A seat not given'}: counted as far aft as anyone sits.`,
   'battery-temperature': (figure) => `Battery temperature not given${figure && `: ${figure} °C`}.`,
-  'unmeasured-boat': () => 'This boat has not been measured: consumption of boats like it, with a wide band.',
-  'petrol-density': () => 'Petrol weighs 0.745 kg per litre.',
+  'unmeasured-boat': (figure) =>
+    `This boat has not been measured: consumption of boats like it${figure && `, give or take ${figure}`}.`,
+  'petrol-density': (figure) => `Petrol weighs ${figure || '0.745'} kg per litre.`,
   'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
   'tank-position': (_figure, name) =>
@@ -251,14 +255,18 @@ const BINDS: Record<Payload['binds'], (what: StoreKind) => string> = {
   speed: () => 'beyond that the planned speed is not held',
   reserve: (what) => `beyond that the reserve of ${what} is broken`,
   'search-limit': () => 'no more than that was tried',
-  'no-plate': () => 'nobody has said how much this boat may carry',
+  'no-plate': () => "no figure from a builder's plate is known",
 };
 
 /** How much more may come aboard, or must stay ashore, and what decides it. */
 export function payloadText(payload: Payload, m: Measures, store: StoreKind): string {
   const why = BINDS[payload.binds](store);
   const { extra } = payload;
-  if (extra === undefined || Number.isNaN(extra)) return `How much more may come aboard is not known: ${why}.`;
+  if (extra === undefined || Number.isNaN(extra)) {
+    return payload.binds === 'search-limit'
+      ? 'How much more may come aboard has not been worked out yet.'
+      : `How much more may come aboard is not known: ${why}.`;
+  }
   if (extra < 0) return `Leave ${m.show('mass', -extra)} ashore: ${why}.`;
   return `${m.show('mass', extra)} more may come aboard: ${why}.`;
 }

@@ -1,0 +1,210 @@
+import { html, LitElement, nothing } from 'lit';
+import { property } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
+import type { Craft, Drive } from '../../core/craft/shapes.ts';
+import { engines, hulls, stores } from '../../core/files/catalogue.ts';
+import { define } from '../define.ts';
+import { fieldStyles } from '../field/field.styles.ts';
+import { controls } from '../theme/controls.styles.ts';
+import { formStyles } from '../theme/form.styles.ts';
+import { tokens } from '../theme/tokens.styles.ts';
+import { NAUTICAL } from '../units/default-measures.ts';
+import type { Measures } from '../units/measures.ts';
+import { craftWords, cycleWords, formWords } from '../words/en-forms.ts';
+import './craft-figures.ts';
+import type { FiguresEdited } from './craft-figures.ts';
+import {
+  type ChosenCraft,
+  type EngineExample,
+  type HullExample,
+  type StoreExample,
+  suits,
+  withEngine,
+  withHull,
+  withPlate,
+  withStore,
+} from './edit-craft.ts';
+import './plate-field.ts';
+import type { PlateEdited } from './plate-field.ts';
+import { sameFigures } from './same-figures.ts';
+
+export type CraftEdited = CustomEvent<ChosenCraft>;
+
+interface Pick {
+  readonly id: string;
+  readonly label: string;
+  readonly group: string;
+}
+
+/**
+ * @summary Picks a boat, an engine and a tank or battery, takes down the plate and the owner's own figures.
+ * @fires craft-edited - the user picked or changed something; figures outside their limits are not told
+ */
+export class CraftForm extends LitElement {
+  static override styles = [tokens, controls, fieldStyles, formStyles];
+
+  /** Absent: nothing picked yet, the first examples show. */
+  @property({ attribute: false }) craft: Craft | undefined;
+  @property({ attribute: false }) hullId: string | undefined;
+  @property({ attribute: false }) engineId: string | undefined;
+  @property({ attribute: false }) storeId: string | undefined;
+  @property({ attribute: false }) measures: Measures = NAUTICAL;
+  /** Boats to choose from; the invented examples unless a club or hire desk has its own. */
+  @property({ attribute: false }) hulls: readonly HullExample[] = hulls;
+  @property({ attribute: false }) engines: readonly EngineExample[] = engines;
+  @property({ attribute: false }) stores: readonly StoreExample[] = stores;
+
+  override render() {
+    const chosen = this.#chosen();
+    if (!chosen) return nothing;
+    const { craft } = chosen;
+    const fuel = craft.store.kind === 'tank';
+    const stored = craft.store.kind === 'tank' ? craft.store.tanks : craft.store.batteries;
+    return html`<div class="stack">
+      <div class="stack close">
+        <div class="fields">
+          ${this.#select('hull', craftWords.boat, chosen.hullId, {
+            picks: this.hulls.map(({ id, hull }) => ({ id, label: hull.name, group: formWords[hull.form] })),
+            own: craft.hull.name || craftWords.ownBoat,
+            picked: (id) => this.#hullPicked(chosen, id),
+          })}
+          ${this.#select('engine', craftWords.engine, chosen.engineId, {
+            picks: this.engines.map(({ id, drive }) => ({ id, label: drive.name, group: driveGroup(drive) })),
+            own: craft.drive.name || craftWords.ownEngine,
+            picked: (id) => this.#enginePicked(chosen, id),
+          })}
+          ${this.#select('store', fuel ? craftWords.tank : craftWords.battery, chosen.storeId, {
+            picks: this.stores
+              .filter(({ store }) => suits(craft.drive, store))
+              .map(({ id, store }) => ({ id, label: storeName(store), group: '' })),
+            own: stored.map(({ name }) => name).join(' + ') || (fuel ? craftWords.ownTank : craftWords.ownBattery),
+            picked: (id) => this.#storePicked(chosen, id),
+          })}
+        </div>
+        <p class="hint">${craftWords.examples}</p>
+        ${this.#changed(chosen)}
+        ${craft.calibration ? html`<p class="hint">${craftWords.measuredBoat(craft.calibration.runs)}</p>` : nothing}
+      </div>
+      ${keyed(
+        `${chosen.hullId}`,
+        html`<homeleg-plate-field
+          .plate=${craft.hull.plate}
+          .typical=${this.hulls.find(({ id }) => id === chosen.hullId)?.typicalPlate}
+          .measures=${this.measures}
+          @plate-edited=${(event: PlateEdited) => this.#tell(withPlate(chosen, event.detail.plate))}
+        ></homeleg-plate-field>`,
+      )}
+      <details>
+        <summary>${craftWords.fineTune}</summary>
+        ${keyed(
+          `${chosen.hullId} ${chosen.engineId} ${chosen.storeId}`,
+          html`<homeleg-craft-figures
+            .chosen=${chosen}
+            .measures=${this.measures}
+            @figures-edited=${(event: FiguresEdited) => this.#tell(event.detail)}
+          ></homeleg-craft-figures>`,
+        )}
+      </details>
+    </div>`;
+  }
+
+  #chosen(): ChosenCraft | undefined {
+    const { craft, hullId, engineId, storeId } = this;
+    if (craft) return { craft, hullId, engineId, storeId };
+    const hull = this.hulls.find(({ id }) => id === hullId) ?? this.hulls[0];
+    const engine = this.engines.find(({ id }) => id === engineId) ?? this.engines[0];
+    if (!hull || !engine) return undefined;
+    const fitting = this.stores.filter(({ store }) => suits(engine.drive, store));
+    const store = fitting.find(({ id }) => id === storeId) ?? fitting[0];
+    if (!store) return undefined;
+    return {
+      craft: { hull: hull.hull, drive: engine.drive, store: store.store },
+      hullId: hull.id,
+      engineId: engine.id,
+      storeId: store.id,
+    };
+  }
+
+  #select(
+    name: string,
+    label: string,
+    chosen: string | undefined,
+    { picks, own, picked }: { picks: readonly Pick[]; own: string; picked: (id: string) => void },
+  ) {
+    const known = picks.some(({ id }) => id === chosen);
+    const groups = [...new Set(picks.map(({ group }) => group))];
+    const options = (group: string) =>
+      picks
+        .filter((pick) => pick.group === group)
+        .map(({ id, label: text }) => html`<option value=${id} .selected=${id === chosen}>${text}</option>`);
+    return html`<div class="field">
+      <label for=${name}>${label}</label>
+      <select id=${name} @change=${(event: Event) => picked((event.target as HTMLSelectElement).value)}>
+        ${known ? nothing : html`<option value="" .selected=${true}>${own}</option>`}
+        ${groups.map((group) => (group ? html`<optgroup label=${group}>${options(group)}</optgroup>` : options(group)))}
+      </select>
+    </div>`;
+  }
+
+  /** Says where the figures differ from the examples picked, with the way back. */
+  #changed(chosen: ChosenCraft) {
+    const { craft, hullId, engineId, storeId } = chosen;
+    const hull = this.hulls.find(({ id }) => id === hullId);
+    const engine = this.engines.find(({ id }) => id === engineId);
+    const store = this.stores.find(({ id }) => id === storeId);
+    const same =
+      (!hull || sameFigures({ ...craft.hull, plate: undefined }, { ...hull.hull, plate: undefined })) &&
+      (!engine || sameFigures(craft.drive, engine.drive)) &&
+      (!store || sameFigures(craft.store, store.store));
+    if (same) return nothing;
+    const back: ChosenCraft = {
+      ...chosen,
+      craft: {
+        ...craft,
+        hull: hull ? { ...hull.hull, plate: craft.hull.plate } : craft.hull,
+        drive: engine?.drive ?? craft.drive,
+        store: store?.store ?? craft.store,
+      },
+    };
+    return html`<p class="changed">
+      ${craftWords.changed}
+      <button type="button" class="quiet" @click=${() => this.#tell(back)}>${craftWords.reset}</button>
+    </p>`;
+  }
+
+  #hullPicked(chosen: ChosenCraft, picked: string): void {
+    const example = this.hulls.find(({ id }) => id === picked);
+    if (example) this.#tell(withHull(chosen, example));
+  }
+
+  #enginePicked(chosen: ChosenCraft, picked: string): void {
+    const example = this.engines.find(({ id }) => id === picked);
+    if (example) this.#tell(withEngine(chosen, example, this.stores));
+  }
+
+  #storePicked(chosen: ChosenCraft, picked: string): void {
+    const example = this.stores.find(({ id }) => id === picked);
+    if (example) this.#tell(withStore(chosen, example));
+  }
+
+  #tell(detail: ChosenCraft): void {
+    Object.assign(this, detail);
+    this.dispatchEvent(new CustomEvent('craft-edited', { detail, bubbles: true }) satisfies CraftEdited);
+  }
+}
+
+function driveGroup(drive: Drive): string {
+  return drive.kind === 'electric' ? cycleWords.electric : cycleWords[drive.cycle];
+}
+
+function storeName(store: Craft['store']): string {
+  return (store.kind === 'tank' ? store.tanks : store.batteries).map(({ name }) => name).join(' + ');
+}
+
+define('homeleg-craft-form', CraftForm);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'homeleg-craft-form': CraftForm;
+  }
+}

@@ -1,0 +1,148 @@
+import type { DesignCategory, Drive, EngineCycle, HullForm, Plate } from '../../core/craft/shapes.ts';
+import type { StoreKind } from '../units/measures.ts';
+
+/** Words of the input forms; sentences about a plan are in `en.ts`. */
+export const notKnown = 'Not known';
+
+export const craftWords = {
+  boat: 'Boat',
+  engine: 'Engine',
+  ownBoat: 'Own boat',
+  ownEngine: 'Own engine',
+  ownTank: 'Own tank',
+  ownBattery: 'Own battery',
+  tank: 'Tank',
+  battery: 'Battery',
+  examples: 'Examples of a type, not products. Pick the nearest, then set your own figures under "Fine-tune".',
+  fineTune: 'Fine-tune the figures',
+  changed: 'With your own figures.',
+  reset: 'Back to the example',
+  measuredBoat: (runs: number) =>
+    `Measured boat: curves from ${runs} ${runs === 1 ? 'run' : 'runs'}. Another hull, engine or propeller makes it unmeasured again.`,
+  length: 'Length overall',
+  beam: 'Beam overall',
+  hullMass: 'Weight of the empty boat, without engine',
+  ratedPower: 'Rated power at the propeller',
+  engineMass: 'Weight of the engine',
+  propellerDiameter: 'Propeller diameter',
+  propellerPitch: 'Propeller pitch',
+  propellerHint: 'Often stamped on the propeller: diameter x pitch',
+  shaft: 'Shaft length',
+  tankCapacity: 'Tank capacity',
+  batteryEnergy: 'Battery energy when new',
+  batteryHealth: 'Health, share of that energy left',
+  batteryMass: 'Weight of the battery',
+  place: (store: StoreKind) => `Where the ${store === 'fuel' ? 'tank' : 'battery'} sits`,
+  placeKept: 'As it is now',
+} as const;
+
+export const formWords: Record<HullForm, string> = {
+  'inflatable-catamaran': 'Inflatable catamarans',
+  rib: 'Rigid inflatables',
+  'flat-floor-inflatable': 'Flat-floor inflatables',
+  'rigid-v': 'V-bottom boats',
+  'rigid-flat': 'Flat-bottom boats',
+  displacement: 'Displacement boats',
+};
+
+export const cycleWords: Record<EngineCycle | 'electric', string> = {
+  '4s-carb': 'Petrol, four-stroke, carburettor',
+  '4s-efi': 'Petrol, four-stroke, fuel injection',
+  '2s-carb': 'Petrol, two-stroke, carburettor',
+  '2s-di': 'Petrol, two-stroke, direct injection',
+  electric: 'Electric',
+};
+
+export const shaftWords: Record<NonNullable<Drive['shaft']>, string> = {
+  short: 'Short (15 in, 381 mm)',
+  long: 'Long (20 in, 508 mm)',
+  'extra-long': 'Extra long (25 in, 635 mm)',
+};
+
+export const plateWords = {
+  title: "Builder's plate",
+  why: 'The plate on the boat says what it may carry. Read it and type what it says; leave empty what it does not say.',
+  none: 'This boat has no plate',
+  noneWhy: 'Then nobody has said how much it may carry, and no answer here can.',
+  maxLoad: 'Largest load',
+  persons: 'Persons',
+  maxPower: 'Largest engine power',
+  maxEngineMass: 'Largest engine weight',
+  category: 'Design category',
+  scheme: 'Kind of plate',
+  notRead: 'Not on the plate, or not read',
+  typical: (figure: string) => `Often about ${figure} on boats like this: read yours.`,
+} as const;
+
+export const categoryWords: Record<DesignCategory, string> = {
+  A: 'A: beyond force 8, beyond 4 m',
+  B: 'B: to force 8, to 4 m',
+  C: 'C: to force 6, to 2 m',
+  D: 'D: to force 4, to 0.3 m',
+};
+
+export const schemeWords: Record<Plate['scheme'], string> = {
+  eu: 'European (CE mark): engine not counted',
+  us: 'United States: engine and fuel counted',
+  unknown: notKnown,
+};
+
+export const fillWords = {
+  title: (store: StoreKind) =>
+    store === 'fuel' ? 'Fuel in the tank at departure' : 'Charge in the battery at departure',
+  level: 'Level',
+  exact: 'Share of full',
+  quarters: ['\u00bc', '\u00bd', '\u00be', 'Full'],
+  quarterNames: ['A quarter', 'Half', 'Three quarters', 'Full'],
+  unknownHint: 'Not given: the answer can be no better than "Not sure enough".',
+  knownBy: 'How do you know?',
+  measured: (store: StoreKind) => (store === 'fuel' ? 'Dipstick or scales' : 'Battery monitor'),
+  gauge: (store: StoreKind) => (store === 'fuel' ? 'Gauge or a glance' : 'Lights or a glance'),
+} as const;
+
+export const conditionWords = {
+  departure: 'Departure',
+  departureHint: 'Date and clock time on this device',
+  wind: 'Wind',
+  calm: 'Calm',
+  known: 'I know it',
+  windFrom: 'Blows from',
+  windSpeed: 'Wind speed',
+  force: 'Beaufort force',
+  stream: 'Stream',
+  slack: 'Slack',
+  streamSet: 'Flows towards',
+  streamRate: 'Rate',
+  sea: 'Sea',
+  flat: 'Flat',
+  waveHeight: 'Wave height',
+  waveHint: 'Significant height: crest to trough, mean of the highest third, as forecasts give it.',
+  bothNeeded: 'Fill in both; until then it counts as not known.',
+  heightNeeded: 'Fill in the height; until then it counts as not known.',
+  degrees: 'Degrees (true)',
+  point: 'Compass point',
+  water: 'Water',
+  salt: 'Sea water',
+  fresh: 'Fresh water',
+  batteryTemperature: 'Temperature of the battery',
+  batteryHint: 'A cold battery gives less.',
+} as const;
+
+export const reserveWords = {
+  title: 'Reserve to keep',
+  strictest: 'Where several are chosen, the largest reserve holds.',
+  noneChosen: 'None chosen: a third is kept.',
+  thirds: 'A third out, a third home, a third kept',
+  share: 'Keep a share',
+  shareValue: 'Share kept',
+  minutes: 'Keep minutes of running',
+  minutesValue: 'Minutes kept',
+  fixed: 'Set by your host and always kept',
+  allowances: 'Allowances',
+  manoeuvring: 'Warming up, casting off, coming alongside',
+  drawnFactor: 'Sailed further than drawn, by',
+  limits: 'Your own limits',
+  maxWind: 'Most wind',
+  maxWave: 'Highest waves',
+  timeAllowed: 'Time allowed, departure to due back',
+} as const;
