@@ -1,0 +1,25 @@
+import * as v from 'valibot';
+
+/** Longest name, label or note, characters. */
+export const TEXT_LENGTH = 200;
+
+/** A number from `least` to `most`, both included. Infinity and NaN are outside. */
+export const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+
+/** A number above `least`, up to and including `most`. */
+export const above = (least: number, most: number) => v.pipe(v.number(), v.gtValue(least), v.maxValue(most));
+
+/** A whole number from `least` to `most`, both included. */
+export const count = (least: number, most: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+
+export const text = v.pipe(v.string(), v.maxLength(TEXT_LENGTH));
+export const id = v.pipe(v.string(), v.minLength(1), v.maxLength(TEXT_LENGTH));
+
+/** A list of `least` to `most` entries; its length is judged before anything in it. */
+export const list = <T extends v.GenericSchema>(entry: T, least: number, most: number) =>
+  v.pipe(v.array(v.unknown()), v.minLength(least), v.maxLength(most), v.array(entry));
+
+/** A word standing for a set of values, or the values. Chosen by what is given, so that each keeps its own problems. */
+export const wordOr = <W extends v.GenericSchema<unknown, string>, T extends v.GenericSchema>(word: W, values: T) =>
+  v.lazy((given): W | T => (typeof given === 'string' ? word : values));

@@ -1,0 +1,153 @@
+import * as v from 'valibot';
+import type { Trip } from '../trip/shapes.ts';
+import type { Problem, Result } from '../units/result.ts';
+import { craftSchema, positionSchema } from './craft-schema.ts';
+import { describesTime } from './iso-time.ts';
+import { parseJsonText } from './json-text.ts';
+import { plainProblem } from './plain-value.ts';
+import { above, between, id, list, text, wordOr } from './schema-parts.ts';
+import { contradictions } from './trip-contradictions.ts';
+import { problemOf } from './trip-words.ts';
+
+/** Characters of a trip file. */
+const TEXT_LIMIT = 2e6;
+const LIMITS = { depth: 16, entries: 100_000 };
+const WAYPOINTS = 5000;
+const ITEMS = 60;
+/** A week, s. */
+const LONGEST_STAY = 604_800;
+
+const aboardSchema = v.strictObject({
+  id,
+  kind: v.picklist(['adult', 'child', 'dog', 'gear']),
+  name: v.optional(text),
+  mass: above(0, 2000),
+  station: v.optional(id),
+  at: v.optional(positionSchema),
+  helm: v.optional(v.boolean()),
+});
+
+const speedSchema = wordOr(
+  v.picklist(['best', 'best-planing'], 'must be a number of m/s, "best" or "best-planing"'),
+  above(0, 40),
+);
+
+const waypointSchema = v.strictObject({
+  // Distances are not reckoned nearer to the poles.
+  lat: between(-85, 85),
+  lon: between(-180, 180),
+  name: v.optional(text),
+  stop: v.optional(between(0, LONGEST_STAY)),
+  speed: v.optional(speedSchema),
+});
+
+const conditionsSchema = v.strictObject({
+  departure: v.optional(
+    v.pipe(
+      v.string(),
+      v.check(describesTime, 'must be a date and time with its offset, such as 2026-07-15T09:30:00+01:00'),
+    ),
+  ),
+  wind: v.optional(
+    wordOr(
+      v.literal('calm', 'must be "calm" or a direction and a speed'),
+      v.strictObject({ fromDeg: between(0, 360), speed: between(0, 80) }),
+    ),
+  ),
+  stream: v.optional(
+    wordOr(
+      v.literal('slack', 'must be "slack" or a direction and a rate'),
+      v.strictObject({ setDeg: between(0, 360), rate: between(0, 10) }),
+    ),
+  ),
+  sea: v.optional(
+    wordOr(v.literal('calm', 'must be "calm" or a wave height'), v.strictObject({ height: between(0, 20) })),
+  ),
+  water: v.picklist(['sea', 'fresh']),
+  batteryTemperatureC: v.optional(between(-40, 70)),
+});
+
+const policySchema = v.strictObject({
+  reserve: list(
+    v.variant('kind', [
+      v.strictObject({ kind: v.literal('thirds') }),
+      v.strictObject({ kind: v.literal('share'), share: above(0, 0.9) }),
+      v.strictObject({ kind: v.literal('minutes'), minutes: above(0, 1440) }),
+    ]),
+    0,
+    10,
+  ),
+  manoeuvring: v.optional(between(0, 86_400)),
+  drawnFactor: v.optional(between(1, 3)),
+  maxWind: v.optional(between(0, 80)),
+  maxWave: v.optional(between(0, 20)),
+  timeAllowed: v.optional(above(0, LONGEST_STAY)),
+});
+
+const schemaOf = (leastWaypoints: number, leastItems: number) =>
+  v.strictObject({
+    version: v.literal(1),
+    name: v.optional(text),
+    craft: craftSchema,
+    load: v.strictObject({
+      items: list(aboardSchema, leastItems, ITEMS),
+      fill: v.optional(between(0, 1)),
+      fillKnownBy: v.optional(v.picklist(['measured', 'gauge'])),
+    }),
+    route: v.strictObject({
+      shape: v.picklist(['out-and-home', 'loop', 'one-way']),
+      waypoints: list(waypointSchema, leastWaypoints, WAYPOINTS),
+      speed: speedSchema,
+    }),
+    conditions: conditionsSchema,
+    policy: policySchema,
+    waters: v.optional(text),
+  });
+
+const tripSchema = schemaOf(2, 1);
+const draftSchema = schemaOf(0, 0);
+
+/** Checks a whole trip: at least two waypoints and somebody or something aboard. */
+export function readTrip(value: unknown): Result<Trip> {
+  return read(value, tripSchema);
+}
+
+/** Checks a trip in the making, as a planner keeps it: the route and the load may still be empty. */
+export function readDraft(value: unknown): Result<Trip> {
+  return read(value, draftSchema);
+}
+
+/** Reads a whole trip from JSON text of at most 2 million characters. */
+export function readTripText(text: string): Result<Trip> {
+  const parsed = parseJsonText(text, TEXT_LIMIT);
+  return parsed.ok ? readTrip(parsed.value) : parsed;
+}
+
+type SchemaTrip = v.InferOutput<typeof tripSchema>;
+
+/** Trip while schema and shape agree field by field, otherwise never, which does not compile below. */
+type AgreedTrip = Same<Open<Trip>, Open<SchemaTrip>> extends true ? Trip : never;
+type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
+/** Without readonly and with interfaces and intersections spelled out. */
+type Open<T> = T extends object ? { -readonly [K in keyof T]: Open<T[K]> } : T;
+
+function read(value: unknown, schema: typeof tripSchema): Result<Trip> {
+  const unfit = plainProblem(value, LIMITS) ?? versionProblem(value);
+  if (unfit) return { ok: false, problems: [unfit] };
+  const parsed = v.safeParse(schema, value, { message: '' });
+  if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
+  const trip: AgreedTrip = parsed.output;
+  const problems = contradictions(trip);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: trip };
+}
+
+function versionProblem(value: unknown): Problem | undefined {
+  if (typeof value !== 'object' || value === null || !('version' in value)) {
+    const message = 'This is not a trip: it does not say which version of a trip it is';
+    return { code: 'not-a-trip', path: '', message };
+  }
+  if (value.version === 1) return undefined;
+  const given = typeof value.version === 'number' ? `version ${value.version}` : 'an unknown version';
+  const message = `This trip is of ${given}; only version 1 can be read here. A newer page may read it`;
+  return { code: 'unknown-version', path: 'version', message };
+}
