@@ -7,9 +7,10 @@ import { checkOf, value } from '../core/hull/hull-checks.ts';
 import { type Boat, CATAMARAN_40, hullOf, INFLATABLE_29, topSpeed } from '../core/hull/hull-records.ts';
 
 // Opinions, not measurements: a dealer's article on outboards for a 3.4 m inflatable, and a builder's trial report. They
-// give power and crew; all else is assumed here, before any result, alike for all. Adult 85 kg, child 35 kg, fuel and
-// gear 15 to 20 kg. LCG at 36 % of wetted length, the mean of the method's own crews of two to four. Constant overall
-// efficiency 0.45 at 8 hp rising to 0.50 at 15 hp. "Planes" means that full throttle reaches the planing regime.
+// give power and crew; all else is assumed, alike for all. Adult 85 kg, child 35 kg, fuel and gear 15 to 20 kg. LCG at
+// 36 % of wetted length, the mean of the method's own crews of two to four. Constant overall efficiency 0.45 at 8 hp
+// rising to 0.50 at 15 hp. "Planes" means that full throttle reaches the planing regime. The answer hangs on what is
+// assumed: with LCG at 45 % and efficiency 0.50 all four plane, with 30 % and 0.40 none does.
 const LCG_SHARE = 0.36;
 
 /** The 2.9 m flat-floor inflatable drawn out to 3.4 m; planing beam 0.65 of the beam. */
