@@ -10,8 +10,9 @@ export interface Running {
   readonly trimDeg: number;
 }
 
-// Range of Savitsky and Brown 1976, Procedures for Hydrodynamic Evaluation of Planing Hulls (Marine Technology 13(4)):
-// head seas, significant wave height over beam, trim, deadrise, overall length over beam, V kn / sqrt(L ft).
+// Savitsky and Brown 1976, Procedures for Hydrodynamic Evaluation of Planing Hulls in Smooth and Rough Water (Marine
+// Technology 13(4)), as coded in the open library openplaning; the paper itself was not read. Range, for head seas:
+// significant wave height over beam, trim, deadrise, overall length over beam, V kn / sqrt(L ft).
 const HEIGHT = { low: 0.2, high: 0.7 };
 // Half width of the rounding of the cap on wave height.
 const CORNER = 0.025;
