@@ -1,0 +1,82 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Curve } from '../../core/curve/shapes.ts';
+import type { WatersFile } from '../../core/route/shapes.ts';
+import { prepareWaters, type Waters } from '../../core/route/waters.ts';
+import { planTrip } from '../../core/trip/plan-trip.ts';
+import type { Plan, Trip } from '../../core/trip/shapes.ts';
+import { tripCurve } from '../../core/trip/trip-curve.ts';
+import type { Problem } from '../../core/units/result.ts';
+
+/** Rest after the last change before the slower figures (payload, tipping values) are worked out, ms. */
+const REST = 140;
+
+/**
+ * Makes plans: the verdict at once, the slower figures when the hand rests. Between the two the last slow figures stand
+ * and `settled` is false.
+ */
+export class PlanMaker implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
+  readonly #told: (plan: Plan | undefined) => void;
+  #waters: Waters | undefined;
+  #watersFile: WatersFile | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #trip: Trip | undefined;
+  #curveFor: unknown[] = [];
+  plan: Plan | undefined;
+  curve: Curve | undefined;
+  problems: readonly Problem[] = [];
+  settled = true;
+
+  /** `told` hears of each settled plan, or of its absence. */
+  constructor(host: ReactiveControllerHost, told: (plan: Plan | undefined) => void) {
+    this.#host = host;
+    this.#told = told;
+    host.addController(this);
+  }
+
+  hostDisconnected(): void {
+    clearTimeout(this.#timer);
+  }
+
+  make(trip: Trip, file: WatersFile | undefined): void {
+    this.#trip = trip;
+    if (file !== this.#watersFile) {
+      this.#watersFile = file;
+      this.#waters = file && prepareWaters(file);
+    }
+    this.#take(true);
+    this.#renewCurve(trip);
+    this.settled = false;
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => {
+      this.#take(false);
+      this.settled = true;
+      this.#host.requestUpdate();
+      this.#told(this.plan);
+    }, REST);
+  }
+
+  #take(quick: boolean): void {
+    if (!this.#trip) return;
+    const before = this.plan;
+    const result = planTrip(this.#trip, this.#waters, { quick });
+    this.problems = result.ok ? [] : result.problems;
+    if (!result.ok) {
+      this.plan = undefined;
+      return;
+    }
+    this.plan =
+      quick && before
+        ? { ...result.value, payload: before.payload, tipping: before.tipping, fillNeeded: before.fillNeeded }
+        : result.value;
+  }
+
+  /** The curve does not depend on the route, so a dragged waypoint leaves it alone. */
+  #renewCurve(trip: Trip): void {
+    const { water, batteryTemperatureC } = trip.conditions;
+    const now = [trip.craft, trip.load, water, batteryTemperatureC];
+    if (now.every((part, i) => part === this.#curveFor[i])) return;
+    this.#curveFor = now;
+    this.curve = tripCurve(trip);
+  }
+}

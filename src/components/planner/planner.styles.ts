@@ -1,0 +1,211 @@
+import { css } from 'lit';
+
+export const plannerStyles = css`
+  :host {
+    container-type: inline-size;
+  }
+
+  .bench {
+    display: grid;
+    gap: calc(var(--_gap) * 1.5);
+    grid-template-columns: minmax(0, 1fr);
+  }
+
+  .tools {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    align-items: end;
+  }
+
+  .tools label {
+    flex: 0 1 11rem;
+    color: var(--_muted);
+    font-size: 0.875em;
+  }
+
+  .tools select {
+    color: var(--_ink);
+  }
+
+  .tools input[type='file'] {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    min-height: 0;
+    opacity: 0;
+  }
+
+  .note {
+    margin: 0;
+    padding: 10px 14px;
+    border-inline-start: 4px solid var(--_doubt);
+    background: var(--_raised);
+    border-radius: 0 var(--_radius) var(--_radius) 0;
+  }
+
+  .note + .note {
+    margin-block-start: 8px;
+  }
+
+  .asks,
+  .tells {
+    display: grid;
+    gap: calc(var(--_gap) * 1.5);
+    align-content: start;
+    min-width: 0;
+  }
+
+  .card {
+    background: var(--_raised);
+    border: 1px solid var(--_line);
+    border-radius: calc(var(--_radius) * 1.4);
+    min-width: 0;
+  }
+
+  .card > summary {
+    list-style: none;
+    display: grid;
+    grid-template-columns: auto minmax(0, 1fr) auto;
+    gap: 2px 12px;
+    align-items: center;
+    min-height: 60px;
+    padding: 10px 16px;
+    cursor: pointer;
+    border-radius: inherit;
+  }
+
+  .card > summary::-webkit-details-marker {
+    display: none;
+  }
+
+  .card > summary::after {
+    content: '';
+    width: 10px;
+    height: 10px;
+    border-block-end: 2px solid var(--_muted);
+    border-inline-end: 2px solid var(--_muted);
+    transform: translateY(-3px) rotate(45deg);
+    transition: transform 0.15s;
+  }
+
+  .card[open] > summary::after {
+    transform: translateY(3px) rotate(-135deg);
+  }
+
+  .card h2 {
+    margin: 0;
+    font-size: 1.1em;
+    line-height: 1.3;
+  }
+
+  .card .state {
+    display: block;
+    color: var(--_muted);
+    font-size: 0.9em;
+    font-weight: 400;
+  }
+
+  .card .state.open-question {
+    color: var(--_doubt);
+  }
+
+  .step {
+    width: 30px;
+    height: 30px;
+    display: grid;
+    place-items: center;
+    border-radius: 50%;
+    border: 2px solid var(--_accent);
+    color: var(--_accent);
+    font-weight: 700;
+    font-variant-numeric: tabular-nums;
+  }
+
+  .inside {
+    padding: 4px 16px 16px;
+    display: grid;
+    gap: calc(var(--_gap) * 1.25);
+    grid-template-columns: minmax(0, 1fr);
+  }
+
+  homeleg-route-map {
+    min-height: 380px;
+  }
+
+  .tells > section {
+    background: var(--_raised);
+    border: 1px solid var(--_line);
+    border-radius: calc(var(--_radius) * 1.4);
+    padding: 16px;
+    min-width: 0;
+  }
+
+  .tells > section.bare {
+    padding: 0;
+    border: 0;
+    background: none;
+  }
+
+  .tells h2 {
+    margin: 0 0 10px;
+    font-size: 1.1em;
+  }
+
+  .unsettled {
+    opacity: 0.6;
+  }
+
+  .strip {
+    position: sticky;
+    inset-block-end: 0;
+    z-index: 3;
+    display: block;
+    margin-inline: -4px;
+    padding: 4px;
+    padding-block-end: calc(4px + env(safe-area-inset-bottom));
+    background: var(--_paper);
+    border-block-start: 1px solid var(--_line);
+    color: inherit;
+    text-decoration: none;
+  }
+
+  @container (min-width: 960px) {
+    .bench {
+      grid-template-columns: minmax(0, 1.35fr) minmax(360px, 1fr);
+      align-items: start;
+    }
+
+    .tools,
+    .notes,
+    .wide {
+      grid-column: 1 / -1;
+    }
+
+    .strip {
+      display: none;
+    }
+
+    homeleg-route-map {
+      min-height: 460px;
+    }
+  }
+
+  @media print {
+    .tools,
+    .asks,
+    .strip {
+      display: none;
+    }
+
+    .bench {
+      display: block;
+    }
+
+    .tells > section {
+      border: 0;
+      padding: 0 0 12px;
+      break-inside: avoid;
+    }
+  }
+`;

@@ -1,0 +1,44 @@
+import type { Trip } from '../../core/trip/shapes.ts';
+import type { Measures } from '../units/measures.ts';
+import { reserveRuleText } from '../words/en.ts';
+import { plannerWords as words } from '../words/en-planner.ts';
+
+/** What a closed card says of itself, and whether it still asks for something that matters. */
+export interface CardState {
+  readonly text: string;
+  readonly asks: boolean;
+}
+
+export function cardStates(trip: Trip, m: Measures): Record<'boat' | 'aboard' | 'route' | 'day' | 'kept', CardState> {
+  const { craft, load, route, conditions, policy } = trip;
+  const people = load.items.filter((item) => item.kind === 'adult' || item.kind === 'child').length;
+  const mass = load.items.reduce((sum, item) => sum + item.mass, 0);
+  const seatless = load.items.filter((item) => !item.station && !item.at).length;
+  const plate = craft.hull.plate === undefined;
+  const electric = craft.drive.kind === 'electric';
+  const missing = [
+    conditions.wind === undefined,
+    conditions.stream === undefined,
+    conditions.sea === undefined,
+    electric && conditions.batteryTemperatureC === undefined,
+  ].filter(Boolean).length;
+  const fill = load.fill === undefined ? words.fillMissing : m.show('share', load.fill);
+  const rules = policy.reserve.length > 0 ? policy.reserve : [{ kind: 'thirds' } as const];
+  return {
+    boat: { text: join(craft.hull.name, craft.drive.name, plate && words.plateMissing), asks: plate },
+    aboard: {
+      text: join(words.people(people), m.show('mass', mass), fill),
+      asks: load.fill === undefined || seatless > 0 || people === 0,
+    },
+    route: {
+      text: route.waypoints.length === 0 ? words.noRoute : words.points(route.waypoints.length),
+      asks: route.waypoints.length < 2,
+    },
+    day: { text: missing > 0 ? words.open_questions(missing) : words.allGiven, asks: missing > 0 },
+    kept: { text: rules.map((rule) => reserveRuleText(rule, m)).join('; '), asks: false },
+  };
+}
+
+function join(...parts: readonly (string | false)[]): string {
+  return parts.filter(Boolean).join(' · ');
+}
