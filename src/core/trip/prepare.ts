@@ -1,7 +1,7 @@
 import { type Boat, boatOf } from '../curve/boat.ts';
 import { usableCharge } from '../drive/battery.ts';
 import { idleFlow } from '../drive/demand.ts';
-import { fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
+import { FULL_FILL, fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
 import { type BalanceBase, balanceBase } from '../load/balance.ts';
 import { placed } from '../load/placing.ts';
 import { sailedLegs } from '../route/sailed-legs.ts';
@@ -104,8 +104,13 @@ export function scenariosOf(
   humpSpeed: number | undefined,
   { fill, windSpeed }: WhatIf = {},
 ): { readonly shown: Scenario; readonly bad: readonly Scenario[] } {
-  const { conditions, load, craft } = prepared.trip;
-  const given = { conditions, fill: fill ?? load.fill, windSpeed, length: craft.hull.length };
+  const { conditions, craft } = prepared.trip;
+  const given = { conditions, fill: fill ?? givenFill(prepared.trip), windSpeed, length: craft.hull.length };
   const home = { slow: prepared.displacementSpeed, hump: humpSpeed, electric: craft.drive.kind === 'electric' };
   return { shown: expected(given), bad: badCases(given, home) };
+}
+
+/** The fill as given, where a full tank holds no more than leaves the petrol room to expand. */
+export function givenFill({ load, craft }: Trip): number | undefined {
+  return load.fill !== undefined && craft.store.kind === 'tank' ? Math.min(load.fill, FULL_FILL) : load.fill;
 }

@@ -4,6 +4,7 @@ import type { Curve } from '../curve/shapes.ts';
 import { usableCharge } from '../drive/battery.ts';
 import { fuelMass, usableFuel } from '../drive/tank.ts';
 import { balanceAt, balanceBase } from '../load/balance.ts';
+import { givenFill } from './prepare.ts';
 import { UNKNOWN } from './scenario.ts';
 import type { Trip } from './shapes.ts';
 
@@ -11,7 +12,7 @@ import type { Trip } from './shapes.ts';
 export function tripCurve(trip: Trip, headwind = 0): Curve {
   const { craft, load, conditions } = trip;
   const boat: Boat = boatOf(craft, conditions.water, conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0]);
-  const fill = load.fill ?? UNKNOWN.fill[0];
+  const fill = givenFill(trip) ?? UNKNOWN.fill[0];
   const base = balanceBase(craft, load);
   const tanks = craft.store.kind === 'tank' ? craft.store.tanks : [];
   const now = balanceAt(base, fuelMass(tanks, fill));

@@ -1,0 +1,4 @@
+import { define } from '../define.ts';
+import { ReserveCheck } from './reserve-check.ts';
+
+define('homeleg-reserve-check', ReserveCheck);

@@ -1,0 +1,265 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { readWaters } from '../../core/files/waters-file.ts';
+import { prepareWaters, type Waters } from '../../core/route/waters.ts';
+import { planTrip } from '../../core/trip/plan-trip.ts';
+import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
+import { tightened } from '../../core/trip/tightened.ts';
+import type { Problem } from '../../core/units/result.ts';
+import type { Conditions } from '../../core/water/shapes.ts';
+import '../answer/answer.ts';
+import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
+import '../conditions-form/conditions-form.ts';
+import type { FillEdited } from '../field/fill-field.ts';
+import '../field/fill-field.ts';
+import '../fuel-bar/fuel-bar.ts';
+import { unusableIn } from '../planner/unusable.ts';
+import { controls } from '../theme/controls.styles.ts';
+import { tokens } from '../theme/tokens.styles.ts';
+import { parseDecimal } from '../units/decimal.ts';
+import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
+import { hireWords as words } from '../words/en-hire.ts';
+import { HIRE_BOATS, HIRE_ROUTES, hireTrip } from './hire-trip.ts';
+import { reserveCheckStyles } from './reserve-check.styles.ts';
+import { keepToday, keptToday } from './today.ts';
+
+/** Longest hire, s. */
+const LONGEST = 12 * 3600;
+
+/**
+ * @summary A reserve check for a hire desk: boat, weights, level, route or hours in; one answer to hand over.
+ * @fires homeleg-plan - a change was worked out
+ */
+export class ReserveCheck extends LitElement {
+  static override styles = [tokens, controls, reserveCheckStyles];
+
+  @property() units: UnitSystem = 'metric';
+  /** Rules and limits of the desk; they only tighten. */
+  @property({ attribute: false }) tighten: Partial<Policy> = {};
+
+  @state() private boatId = HIRE_BOATS[0]!.id;
+  @state() private weightsText = '';
+  @state() private fill: number | undefined;
+  @state() private fillKnownBy: 'measured' | 'gauge' | undefined;
+  @state() private routeId = HIRE_ROUTES[0]?.id ?? '';
+  @state() private hoursText = '3';
+  @state() private conditions: Conditions = { water: 'sea' };
+  @state() private todayIsOld = false;
+  @state() private waters: Waters | undefined;
+
+  #measures: Measures = measuresFor('metric', 'en');
+  #trip: Trip | undefined;
+  #plan: Plan | undefined;
+  #problems: readonly Problem[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const kept = keptToday(new Date());
+    if (kept === 'old') this.todayIsOld = true;
+    else if (kept) this.conditions = kept;
+    void this.#loadWaters();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('units'))
+      this.#measures = measuresFor(this.units, this.closest('[lang]')?.getAttribute('lang') ?? 'en');
+    this.#answer();
+  }
+
+  override render() {
+    const measures = this.#measures;
+    const trip = this.#trip;
+    const boat = this.#boat();
+    const electric = boat.storeId.startsWith('battery');
+    const weights = this.#weights();
+    const allowed = this.#allowed();
+    return html`
+      <div class="desk">
+        <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
+          <p class="hint">${words.demo}</p>
+          <label>
+            ${words.boat}
+            <select @change=${(event: Event) => (this.boatId = chosen(event))}>
+              ${HIRE_BOATS.map((b) => html`<option value=${b.id} ?selected=${b.id === this.boatId}>${b.name}</option>`)}
+            </select>
+          </label>
+          <div>
+            <label for="weights">${words.weights}</label>
+            <input
+              id="weights"
+              inputmode="text"
+              autocomplete="off"
+              .value=${this.weightsText}
+              aria-invalid=${weights === undefined ? 'true' : 'false'}
+              aria-describedby="weights-hint"
+              @input=${(event: Event) => (this.weightsText = typed(event))}
+            />
+            <p id="weights-hint" class=${weights === undefined ? 'problem' : 'hint'}>
+              ${weights === undefined ? words.weightsProblem : words.weightsHint(measures.unit('mass'))}
+            </p>
+          </div>
+          <homeleg-fill-field
+            .fill=${this.fill}
+            .fillKnownBy=${this.fillKnownBy}
+            .store=${electric ? 'charge' : 'fuel'}
+            .full=${this.#plan?.full}
+            .measures=${measures}
+            @fill-edited=${this.#fillEdited}
+          ></homeleg-fill-field>
+          <label>
+            ${words.route}
+            <select @change=${(event: Event) => (this.routeId = chosen(event))}>
+              ${HIRE_ROUTES.map((r) => html`<option value=${r.id} ?selected=${r.id === this.routeId}>${r.name}</option>`)}
+              <option value="" ?selected=${this.routeId === ''}>${words.hoursOnly}</option>
+            </select>
+          </label>
+          <div>
+            <label for="hours">${words.allowed}</label>
+            <input
+              id="hours"
+              inputmode="decimal"
+              autocomplete="off"
+              .value=${this.hoursText}
+              aria-invalid=${allowed === undefined ? 'true' : 'false'}
+              aria-describedby="hours-hint"
+              @input=${(event: Event) => (this.hoursText = typed(event))}
+            />
+            <p id="hours-hint" class=${allowed === undefined ? 'problem' : 'hint'}>
+              ${allowed === undefined ? words.allowedProblem : words.allowedHint}
+            </p>
+          </div>
+          <details ?open=${this.conditions.wind === undefined}>
+            <summary>${words.today}</summary>
+            <p class="hint">${this.todayIsOld ? words.todayOld : words.todayHint}</p>
+            <homeleg-conditions-form
+              .conditions=${this.conditions}
+              ?electric=${electric}
+              .measures=${measures}
+              @conditions-edited=${this.#conditionsEdited}
+            ></homeleg-conditions-form>
+          </details>
+          <button type="button" @click=${this.#nextHirer}>${words.clear}</button>
+        </form>
+        <div class="tells">
+          <homeleg-answer
+            .plan=${this.#plan}
+            .problems=${this.#problems}
+            .measures=${measures}
+            .departure=${this.conditions.departure}
+            trip-name=${trip?.name ?? boat.name}
+          ></homeleg-answer>
+          ${this.#plan && trip ? this.#handOver(this.#plan, trip) : nothing}
+        </div>
+      </div>
+    `;
+  }
+
+  #handOver(plan: Plan, trip: Trip) {
+    const measures = this.#measures;
+    const allowed = this.#allowed();
+    return html`
+      <homeleg-fuel-bar .plan=${plan} .measures=${measures} .unusable=${unusableIn(trip)}></homeleg-fuel-bar>
+      ${allowed ? html`<p class="back">${words.back(measures.time(allowed))}</p>` : nothing}
+      <h3>${words.seats}</h3>
+      <ul class="seats">
+        ${trip.load.items.map((item) => {
+          const seat = trip.craft.hull.stations.find((station) => station.id === item.station);
+          return html`<li>${measures.show('mass', item.mass)}: ${seat?.label ?? '–'}</li>`;
+        })}
+      </ul>
+      ${trip.waters ? nothing : html`<p class="hint">${words.noWaters}</p>`}
+      <button type="button" class="print" @click=${() => globalThis.print()}>${words.print}</button>
+    `;
+  }
+
+  #boat() {
+    return HIRE_BOATS.find((boat) => boat.id === this.boatId) ?? HIRE_BOATS[0]!;
+  }
+
+  /** kg; empty while nothing is typed, undefined where a weight cannot be read. */
+  #weights(): readonly number[] | undefined {
+    const parts = this.weightsText.split(/[;,\s]+/).filter(Boolean);
+    const kg = parts.map((part) => {
+      const shown = parseDecimal(part, this.#measures.lang);
+      return shown === undefined ? Number.NaN : this.#measures.toSi('mass', shown);
+    });
+    return kg.every((mass) => mass > 0 && mass < 500) ? kg : undefined;
+  }
+
+  #allowed(): number | undefined {
+    const hours = parseDecimal(this.hoursText, this.#measures.lang);
+    const time = (hours ?? 0) * 3600;
+    return time > 0 && time <= LONGEST ? time : undefined;
+  }
+
+  #answer(): void {
+    const weights = this.#weights();
+    const timeAllowed = this.#allowed();
+    const before = this.#plan;
+    this.#plan = undefined;
+    if (weights === undefined || timeAllowed === undefined || weights.length === 0) {
+      this.#trip = undefined;
+      this.#problems = [];
+      return;
+    }
+    this.#trip = hireTrip({
+      boat: this.#boat(),
+      weights,
+      fill: this.fill,
+      fillKnownBy: this.fillKnownBy,
+      route: HIRE_ROUTES.find((route) => route.id === this.routeId),
+      timeAllowed,
+      conditions: this.conditions,
+      policy: tightened({ reserve: [{ kind: 'thirds' }] }, this.tighten),
+    });
+    const result = planTrip(this.#trip, this.#trip.waters ? this.waters : undefined);
+    this.#problems = result.ok ? [] : result.problems;
+    if (!result.ok) return;
+    this.#plan = result.value;
+    if (before?.verdict !== this.#plan.verdict) {
+      const detail = { trip: this.#trip, plan: this.#plan };
+      this.dispatchEvent(new CustomEvent('homeleg-plan', { detail, bubbles: true, composed: true }));
+    }
+  }
+
+  async #loadWaters(): Promise<void> {
+    try {
+      const read = readWaters(JSON.parse((await import('../../../shared/waters/haven.geojson?raw')).default));
+      if (read.ok) this.waters = prepareWaters(read.value);
+    } catch {
+      // Without the waters the answer says that land and depth were not checked.
+    }
+  }
+
+  #fillEdited({ detail }: FillEdited): void {
+    this.fill = detail.fill;
+    this.fillKnownBy = detail.fillKnownBy;
+  }
+
+  #conditionsEdited({ detail }: ConditionsEdited): void {
+    this.conditions = detail.conditions;
+    this.todayIsOld = false;
+    keepToday(detail.conditions, new Date());
+  }
+
+  #nextHirer(): void {
+    this.weightsText = '';
+    this.fill = undefined;
+    this.fillKnownBy = undefined;
+    this.renderRoot.querySelector('select')?.focus();
+  }
+}
+
+function chosen(event: Event): string {
+  return (event.target as HTMLSelectElement).value;
+}
+
+function typed(event: Event): string {
+  return (event.target as HTMLInputElement).value;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'homeleg-reserve-check': ReserveCheck;
+  }
+}
