@@ -1,0 +1,43 @@
+import { defineConfig, devices } from '@playwright/test';
+
+// Fixed, so that a left-over server is noticed; another one for a second run on the same machine.
+const port = Number(process.env.HOMELEG_TEST_PORT || 4397);
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  testMatch: '**/*.spec.ts',
+  outputDir: 'test-results/browser',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  // Generous, for machines that do other work meanwhile; nothing here waits by the clock.
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
+  forbidOnly: Boolean(process.env.CI),
+  use: {
+    baseURL: `http://localhost:${port}`,
+    launchOptions: {
+      executablePath: process.env.HOMELEG_BROWSER || '/usr/bin/chromium',
+      args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+    },
+  },
+  projects: [
+    { name: 'desktop', use: { ...devices['Desktop Chrome'], viewport: { width: 1280, height: 800 } } },
+    {
+      name: 'phone',
+      use: {
+        ...devices['Desktop Chrome'],
+        viewport: { width: 390, height: 844 },
+        deviceScaleFactor: 2,
+        isMobile: true,
+        hasTouch: true,
+      },
+    },
+  ],
+  webServer: {
+    command: `"${process.execPath}" scripts/serve.mjs dist`,
+    url: `http://localhost:${port}/`,
+    env: { PORT: String(port) },
+    reuseExistingServer: false,
+  },
+});
