@@ -135,6 +135,9 @@ describe('readTrip', () => {
     problemAt('craft.store.batteries.0.energyWh', 0, full.electric);
     problemAt('craft.store.batteries.0.health', 0, full.electric);
     problemAt('route.speed', 0);
+    // Distances are reckoned between 85 degrees south and north.
+    problemAt('route.waypoints.3.lat', -85.1);
+    problemAt('route.waypoints.3.lon', -180.1);
     problemAt('policy.drawnFactor', 0.99);
   });
 
@@ -203,6 +206,8 @@ describe('readTrip', () => {
     const spoilt = (row: number, column: number, value: number) => withAt(covariance, [`${row}`, `${column}`], value);
     expect(problemAt('craft.calibration.covariance', spoilt(2, 3, 0.004)).message).toContain('symmetric');
     problemAt('craft.calibration.covariance', spoilt(2, 2, -0.01));
+    const negative = covariance.map((row, i) => row.map((_, j) => (i === j ? -0.01 : 0)));
+    problemAt('craft.calibration.covariance', negative);
     problemAt('craft.calibration.covariance', withAt(spoilt(2, 3, 0.02), ['3', '2'], 0.02));
     problemAt('craft.calibration.factors', [1, 1, 1]);
   });
