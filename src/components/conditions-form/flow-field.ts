@@ -112,8 +112,8 @@ export class FlowField extends LitElement {
           ></homeleg-quantity-field>
           ${wind ? this.#forces() : nothing}
         </div>
+        <p id="missing" class="hint" aria-live="polite">${missing ? conditionWords.bothNeeded : nothing}</p>
       </fieldset>
-      <p id="missing" class="hint" aria-live="polite">${missing ? conditionWords.bothNeeded : nothing}</p>
     `;
   }
 

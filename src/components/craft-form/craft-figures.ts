@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
-import type { Battery, Drive, Tank } from '../../core/craft/shapes.ts';
+import type { Battery, Drive, Propeller, Tank } from '../../core/craft/shapes.ts';
 import { PETROL_DENSITY } from '../../core/units/constants.ts';
 import { INCH, WATT_HOUR } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
@@ -14,7 +14,8 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { craftWords, notKnown, shaftWords } from '../words/en-forms.ts';
 import { type ChosenCraft, withFigures, withFirst } from './edit-craft.ts';
-import { resizedHull } from './resize-hull.ts';
+import { movedTo, placeOf } from './place-store.ts';
+import { resizedHull } from './resized-hull.ts';
 
 export type FiguresEdited = CustomEvent<ChosenCraft>;
 
@@ -42,21 +43,18 @@ export class CraftFigures extends LitElement {
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
   override render() {
-    const { hull, drive, store } = this.chosen.craft;
+    const { drive, store } = this.chosen.craft;
     const first = store.kind === 'tank' ? store.tanks[0] : store.batteries[0];
     return html`<div class="stack">
       ${this.#group(craftWords.boat, this.#hullFields())}
       ${this.#group(craftWords.engine, this.#driveFields(), this.#shaft(drive))}
+      ${this.#group(craftWords.propeller, this.#propellerFields(), html`<p class="hint">${craftWords.propellerHint}</p>`)}
       ${
         first
           ? this.#group(
               store.kind === 'tank' ? craftWords.tank : craftWords.battery,
               store.kind === 'tank' ? this.#tankFields(first as Tank) : this.#batteryFields(first as Battery),
-              this.#place(
-                first,
-                store.kind === 'tank' ? 'fuel' : 'charge',
-                hull.stations.filter((s) => s.use === 'store'),
-              ),
+              this.#place(),
             )
           : nothing
       }
@@ -111,6 +109,7 @@ export class CraftFigures extends LitElement {
         measure: 'mass',
         value: hull.mass,
         range: [8, 3000],
+        hint: craftWords.hullMassHint,
         typed: (mass) => withFigures(chosen, { hull: { mass } }),
       },
     ];
@@ -119,7 +118,6 @@ export class CraftFigures extends LitElement {
   #driveFields(): readonly Field[] {
     const { chosen } = this;
     const { drive } = chosen.craft;
-    const { propeller } = drive;
     const change = (part: Partial<Drive>) => withFigures(chosen, { drive: part });
     return [
       {
@@ -127,6 +125,7 @@ export class CraftFigures extends LitElement {
         measure: 'power',
         value: drive.ratedPower,
         range: [100, 300_000],
+        hint: craftWords.ratedPowerHint,
         typed: (ratedPower) => change({ ratedPower }),
       },
       {
@@ -136,14 +135,22 @@ export class CraftFigures extends LitElement {
         range: [2, 600],
         typed: (mass) => change({ mass }),
       },
+    ];
+  }
+
+  #propellerFields(): readonly Field[] {
+    const { chosen } = this;
+    const { propeller } = chosen.craft.drive;
+    const change = (part: Partial<Propeller>) =>
+      withFigures(chosen, { drive: { propeller: { ...propeller, ...part } } });
+    return [
       {
         label: craftWords.propellerDiameter,
         measure: 'length',
         value: propeller.diameter,
         range: [4 * INCH, 20 * INCH],
         inches: true,
-        hint: craftWords.propellerHint,
-        typed: (diameter) => change({ propeller: { ...propeller, diameter } }),
+        typed: (diameter) => change({ diameter }),
       },
       {
         label: craftWords.propellerPitch,
@@ -151,7 +158,7 @@ export class CraftFigures extends LitElement {
         value: propeller.pitch,
         range: [2 * INCH, 30 * INCH],
         inches: true,
-        typed: (pitch) => change({ propeller: { ...propeller, pitch } }),
+        typed: (pitch) => change({ pitch }),
       },
     ];
   }
@@ -184,6 +191,7 @@ export class CraftFigures extends LitElement {
         measure: 'share',
         value: battery.health,
         range: [0.3, 1],
+        hint: craftWords.batteryHealthHint,
         typed: (health) => withFirst(this.chosen, { health }),
       },
       {
@@ -211,26 +219,26 @@ export class CraftFigures extends LitElement {
     this.#tell(withFigures(this.chosen, { drive: { shaft: value === '' ? undefined : (value as 'short') } }));
   }
 
-  #place(
-    { at }: Tank | Battery,
-    store: 'fuel' | 'charge',
-    places: readonly { id: string; label: string; x: number; y: number; z?: number }[],
-  ) {
-    if (places.length === 0) return nothing;
-    const here = places.find(({ x, y }) => x === at.x && y === at.y);
+  #place() {
+    const { hull, store } = this.chosen.craft;
+    const places = hull.stations.filter(({ use }) => use === 'store');
+    const at = placeOf(store);
+    if (!at || places.length === 0) return nothing;
+    const here = places.find(({ x, z }) => x === at.x && z === at.z);
     return html`<div class="field">
-      <label for="place">${craftWords.place(store)}</label>
-      <select
-        id="place"
-        @change=${(event: Event) => {
-          const place = places.find(({ id }) => id === (event.target as HTMLSelectElement).value);
-          if (place) this.#tell(withFirst(this.chosen, { at: { x: place.x, y: place.y, z: place.z } }));
-        }}
-      >
+      <label for="place">${craftWords.place(store.kind === 'tank' ? 'fuel' : 'charge')}</label>
+      <select id="place" @change=${this.#placePicked}>
         ${here ? nothing : html`<option value="" .selected=${true}>${craftWords.placeKept}</option>`}
         ${places.map(({ id, label }) => html`<option value=${id} .selected=${here?.id === id}>${label}</option>`)}
       </select>
     </div>`;
+  }
+
+  #placePicked(event: Event): void {
+    const { chosen } = this;
+    const { hull, store } = chosen.craft;
+    const place = hull.stations.find(({ id }) => id === (event.target as HTMLSelectElement).value);
+    if (place) this.#tell({ ...chosen, craft: { ...chosen.craft, store: movedTo(store, place) } });
   }
 
   #tell(detail: ChosenCraft): void {

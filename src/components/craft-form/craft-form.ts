@@ -24,6 +24,7 @@ import {
   withPlate,
   withStore,
 } from './edit-craft.ts';
+import { placedOn, unplaced } from './place-store.ts';
 import './plate-field.ts';
 import type { PlateEdited } from './plate-field.ts';
 import { sameFigures } from './same-figures.ts';
@@ -62,7 +63,7 @@ export class CraftForm extends LitElement {
     const stored = craft.store.kind === 'tank' ? craft.store.tanks : craft.store.batteries;
     return html`<div class="stack">
       <div class="stack close">
-        <div class="fields">
+        <div class="fields wide">
           ${this.#select('hull', craftWords.boat, chosen.hullId, {
             picks: this.hulls.map(({ id, hull }) => ({ id, label: hull.name, group: formWords[hull.form] })),
             own: craft.hull.name || craftWords.ownBoat,
@@ -118,7 +119,7 @@ export class CraftForm extends LitElement {
     const store = fitting.find(({ id }) => id === storeId) ?? fitting[0];
     if (!store) return undefined;
     return {
-      craft: { hull: hull.hull, drive: engine.drive, store: store.store },
+      craft: { hull: hull.hull, drive: engine.drive, store: placedOn(hull.hull, store.store) },
       hullId: hull.id,
       engineId: engine.id,
       storeId: store.id,
@@ -155,7 +156,7 @@ export class CraftForm extends LitElement {
     const same =
       (!hull || sameFigures({ ...craft.hull, plate: undefined }, { ...hull.hull, plate: undefined })) &&
       (!engine || sameFigures(craft.drive, engine.drive)) &&
-      (!store || sameFigures(craft.store, store.store));
+      (!store || sameFigures(unplaced(craft.store), unplaced(store.store)));
     if (same) return nothing;
     const back: ChosenCraft = {
       ...chosen,
@@ -163,7 +164,7 @@ export class CraftForm extends LitElement {
         ...craft,
         hull: hull ? { ...hull.hull, plate: craft.hull.plate } : craft.hull,
         drive: engine?.drive ?? craft.drive,
-        store: store?.store ?? craft.store,
+        store: store ? placedOn(hull?.hull ?? craft.hull, store.store) : craft.store,
       },
     };
     return html`<p class="changed">

@@ -1,4 +1,5 @@
-import type { Craft, Drive, Hull, Plate, Position, Store } from '../../core/craft/shapes.ts';
+import type { Craft, Drive, Hull, Plate, Store } from '../../core/craft/shapes.ts';
+import { carriedOver, placedOn, STAYS } from './place-store.ts';
 
 /** One example of the catalogue. */
 export interface HullExample {
@@ -26,7 +27,8 @@ export interface ChosenCraft {
 /** Another boat: its plate has not been read yet, and what was measured no longer holds. */
 export function withHull(chosen: ChosenCraft, { id, hull }: HullExample): ChosenCraft {
   const { plate: _, ...bare } = hull;
-  return { ...chosen, craft: unmeasured({ ...chosen.craft, hull: bare }), hullId: id };
+  const store = carriedOver(chosen.craft.store, chosen.craft.hull, bare);
+  return { ...chosen, craft: unmeasured({ ...chosen.craft, hull: bare, store }), hullId: id };
 }
 
 /** Another engine; where it needs the other kind of energy, the first tank or battery that suits comes with it. */
@@ -42,7 +44,7 @@ export function withEngine(
 }
 
 export function withStore(chosen: ChosenCraft, { id, store }: StoreExample): ChosenCraft {
-  return { ...chosen, craft: { ...chosen.craft, store }, storeId: id };
+  return { ...chosen, craft: { ...chosen.craft, store: placedOn(chosen.craft.hull, store) }, storeId: id };
 }
 
 /** Petrol engines want tanks, electric ones batteries. */
@@ -58,7 +60,8 @@ export function withFigures(
   const { craft } = chosen;
   const hull = { ...craft.hull, ...change.hull };
   const drive = { ...craft.drive, ...change.drive } as Drive;
-  return { ...chosen, craft: unmeasured({ ...craft, hull, drive }) };
+  const store = carriedOver(craft.store, craft.hull, hull, STAYS);
+  return { ...chosen, craft: unmeasured({ ...craft, hull, drive, store }) };
 }
 
 /** What the plate says; nothing at all typed leaves it unread. */
@@ -79,10 +82,10 @@ function says({ scheme, ...figures }: Plate): boolean {
   return scheme !== 'unknown' || Object.values(figures).some((figure) => figure !== undefined);
 }
 
-/** The first tank or battery changed, or put somewhere else. */
+/** The first tank or battery with another figure. */
 export function withFirst(
   { craft, ...ids }: ChosenCraft,
-  change: { capacityL?: number; energyWh?: number; health?: number; mass?: number; at?: Position },
+  change: { capacityL?: number; energyWh?: number; health?: number; mass?: number },
 ): ChosenCraft {
   const { store } = craft;
   const changed = <T>([first, ...others]: readonly T[]): T[] => (first ? [{ ...first, ...change }, ...others] : []);

@@ -68,6 +68,8 @@ export class PlateField extends LitElement {
           @quantity-typed=${({ detail }: QuantityTyped) => this.#change({ [name]: detail.value })}
         ></homeleg-quantity-field>`,
       )}
+    </div>
+    <div class="fields wide more">
       <div class="field">
         <label for="category">${plateWords.category}</label>
         <select id="category" @change=${this.#categoryPicked}>

@@ -29,7 +29,7 @@ export const choiceStyles = css`
     display: grid;
     place-items: center;
     min-height: var(--_target);
-    padding: 6px 12px;
+    padding: 6px 8px;
     border: 1px solid var(--_edge);
     border-radius: var(--_radius);
     background: var(--_raised);

@@ -3,10 +3,9 @@ import { css } from 'lit';
 /** A label over its control, the unit inside the frame, messages under it. */
 export const fieldStyles = css`
   label,
-  legend,
   .label {
     margin-block-end: 4px;
-    font-weight: 600;
+    font-weight: 500;
   }
 
   .row {

@@ -120,7 +120,8 @@ export class QuantityField extends LitElement {
 
   /** With unit, for messages. */
   #named(si: number): string {
-    return `${this.#show(si)}\u00a0${this.#sign}`.trim();
+    const sign = this.#sign;
+    return `${this.#show(si)}${/^[°%]?$/.test(sign) ? '' : '\u00a0'}${sign}`;
   }
 
   get #input(): HTMLInputElement | null {

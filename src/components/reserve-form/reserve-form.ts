@@ -79,6 +79,7 @@ export class ReserveForm extends LitElement {
     const rule = ruleOf(this.policy, 'share');
     if (!rule) return nothing;
     return html`<homeleg-quantity-field
+      class="nested"
       label=${reserveWords.shareValue}
       measure="share"
       min="0.01"
@@ -96,6 +97,7 @@ export class ReserveForm extends LitElement {
     const rule = ruleOf(this.policy, 'minutes');
     if (!rule) return nothing;
     return html`<homeleg-quantity-field
+      class="nested"
       label=${reserveWords.minutesValue}
       measure="time"
       min=${MINUTE}
@@ -113,13 +115,13 @@ export class ReserveForm extends LitElement {
     const { measures, policy } = this;
     return html`<fieldset>
       <legend>${reserveWords.allowances}</legend>
-      <div class="fields">
+      <div class="fields wide">
         <homeleg-quantity-field
           label=${reserveWords.manoeuvring}
           measure="time"
           min="0"
           max=${3 * HOUR}
-          .placeholder=${MANOEUVRING}
+          hint=${reserveWords.ifEmpty(`${measures.figure('time', MANOEUVRING)}\u00a0min`)}
           .measures=${measures}
           .value=${policy.manoeuvring}
           @quantity-typed=${({ detail }: QuantityTyped) => this.#change({ ...policy, manoeuvring: detail.value })}
@@ -129,7 +131,7 @@ export class ReserveForm extends LitElement {
           measure="share"
           min="0"
           max="1"
-          .placeholder=${DRAWN_FACTOR - 1}
+          hint=${reserveWords.ifEmpty(measures.show('share', DRAWN_FACTOR - 1))}
           .measures=${measures}
           .value=${policy.drawnFactor === undefined ? undefined : policy.drawnFactor - 1}
           @quantity-typed=${({ detail: { value } }: QuantityTyped) =>

@@ -117,7 +117,8 @@ export const controls = css`
   legend {
     padding: 0;
     margin-block-end: 6px;
-    font-weight: 600;
+    font-size: 1.06em;
+    font-weight: 700;
   }
 
   table {

@@ -5,7 +5,12 @@ export const formStyles = css`
   form,
   .stack {
     display: grid;
-    gap: 18px;
+    gap: 22px;
+  }
+
+  .stack > *,
+  .fields > * {
+    min-width: 0;
   }
 
   .stack.close {
@@ -14,9 +19,13 @@ export const formStyles = css`
 
   .fields {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 200px), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 140px), 1fr));
     gap: var(--_gap);
     align-items: start;
+  }
+
+  .fields.wide {
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 230px), 1fr));
   }
 
   .check {
@@ -30,7 +39,16 @@ export const formStyles = css`
 
   .field label {
     margin-block-end: 4px;
-    font-weight: 600;
+    font-weight: 500;
+  }
+
+  .more {
+    margin-block-start: var(--_gap);
+  }
+
+  .nested {
+    margin-inline-start: 32px;
+    max-width: 260px;
   }
 
   .fixed {

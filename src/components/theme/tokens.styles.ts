@@ -40,7 +40,7 @@ export const tokens = css`
   *,
   *::before,
   *::after {
-    box-sizing: inherit;
+    box-sizing: border-box;
   }
 
   :focus-visible {

@@ -76,7 +76,10 @@ export function measuresFor(system: UnitSystem, lang: string): Measures {
     figure(measure, si, store) {
       if (!Number.isFinite(si)) return '';
       const shown = si / scale(measure, store).si;
-      return number(shown, decimals(measures.unit(measure, store), shown) + 1, false, false);
+      const places = decimals(measures.unit(measure, store), shown);
+      // One decimal more only where rounding would be seen in the answer.
+      const coarse = Math.abs(Number(shown.toFixed(places)) - shown) < 0.003 * Math.abs(shown);
+      return number(shown, coarse ? places : places + 1, false, false);
     },
     unit: (measure, store) => scale(measure, store).sign,
     toSi: (measure, shown, store) => shown * scale(measure, store).si,

@@ -139,6 +139,7 @@ describe('every code of a plan', () => {
   const values = [undefined, 0, 1, -0.4, 7.3, 1234, Infinity, -Infinity, Number.NaN];
 
   it('has a whole sentence for a reason, whatever figures come with it', () => {
+    const broken: string[] = [];
     for (const code of REASON_CODES) {
       for (const measure of [undefined, ...MEASURES]) {
         for (const value of values) {
@@ -147,14 +148,15 @@ describe('every code of a plan', () => {
               for (const more of [{}, { name: 'Gull Ledge', legs: [1], limit: 3 }, { legs: [0, 2, 3], limit: value }]) {
                 const reason = { code, level: 'no-go' as const, measure, value, ...more };
                 const text = plain(reasonText(reason, m, store));
-                expect(text, `${code} ${measure} ${value}`).toMatch(/^[A-Z].{8,}\.$/);
-                expect(text).not.toMatch(BROKEN);
+                if (!/^[A-Z].{8,}\.$/.test(text) || BROKEN.test(text))
+                  broken.push(`${code} ${measure} ${value}: ${text}`);
               }
             }
           }
         }
       }
     }
+    expect(broken).toEqual([]);
   });
 
   it('has an order for a fix and a sentence for an assumption', () => {

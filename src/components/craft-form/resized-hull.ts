@@ -21,7 +21,11 @@ export function resizedHull(hull: Hull, size: { length?: number; beam?: number }
     stations: hull.stations.map(moved),
     // Tubes keep their diameter: a wider boat has them farther apart.
     ...(tube && {
-      tube: { ...tube, length: tube.length * along, spacing: Math.max(tube.spacing + beam - hull.beam, tube.diameter) },
+      tube: {
+        ...tube,
+        length: tube.length * along,
+        spacing: Math.max(tube.spacing + (beam - hull.beam), tube.diameter),
+      },
     }),
   };
 }
