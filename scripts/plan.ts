@@ -22,7 +22,7 @@ function text(file: string | URL): string {
   try {
     return readFileSync(file, 'utf8');
   } catch {
-    return refuse([{ code: 'no-file', path: '', message: 'This file cannot be read.' }], String(file));
+    return refuse([{ code: 'no-file', path: '', message: 'This file cannot be read' }], String(file));
   }
 }
 
@@ -37,7 +37,7 @@ function watersOf(name: string | undefined): Waters | undefined {
   try {
     value = JSON.parse(text(file));
   } catch {
-    return refuse([{ code: 'not-json', path: '', message: 'This is not JSON.' }], String(file));
+    return refuse([{ code: 'not-json', path: '', message: 'This is not JSON' }], String(file));
   }
   return prepareWaters(must(readWaters(value), String(file)));
 }

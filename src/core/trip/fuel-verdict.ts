@@ -18,6 +18,8 @@ export interface FuelVerdict {
   readonly rule: ReserveRule;
   readonly need90: number;
   readonly badCase: BadCase;
+  /** What can be used in the bad case. */
+  readonly badUsable: number;
   /** Standard deviation the factors leave in the need, relative; the same for the bad cases. */
   readonly spread: number;
 }
@@ -47,24 +49,32 @@ export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): Fu
     { nodes: need.nodes, spread: Math.hypot(need.spread, usableDeviation(prepared) / Math.max(usable, 1e-9)) },
     0.9,
   );
-  const badCase = worst(prepared, bad, tweak, spread);
+  const { badCase, badUsable } = worst(prepared, bad, tweak, spread);
   const verdict: Verdict =
     !run.possible || usable <= 0 || run.need > usable - reserve || need90 > usable
       ? 'no-go'
       : badCase.left > 0
         ? 'go'
         : 'marginal';
-  return { verdict, run, need, usable, reserve, rule, need90, badCase, spread };
+  return { verdict, run, need, usable, reserve, rule, need90, badCase, badUsable, spread };
 }
 
 /** The bad case that leaves least, sailed at the speeds the boat can hold. */
-function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number): BadCase {
-  let found: BadCase | undefined;
+function worst(
+  prepared: Prepared,
+  cases: readonly Scenario[],
+  tweak: Tweak,
+  spread: number,
+): { readonly badCase: BadCase; readonly badUsable: number } {
+  let found: { badCase: BadCase; badUsable: number } | undefined;
   for (const scenario of cases) {
     const run = sail(prepared, scenario, tweak, { yielding: true });
     const need = run.possible ? needAt(needOf(prepared, run, spread), 0.95) : Infinity;
-    const left = prepared.usable(scenario) - need;
-    if (!found || left < found.left) found = { kinds: scenario.kinds, need, left, time: run.time };
+    const badUsable = prepared.usable(scenario);
+    const left = badUsable - need;
+    if (!found || left < found.badCase.left) {
+      found = { badCase: { kinds: scenario.kinds, need, left, time: run.time }, badUsable };
+    }
   }
   return found!;
 }

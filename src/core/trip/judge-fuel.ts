@@ -39,7 +39,7 @@ export function judgeFuel(fuel: FuelVerdict, fixes: FuelFixes): readonly Reason[
       level: 'marginal',
       measure: 'amount',
       value: need,
-      limit: need + badCase.left,
+      limit: fuel.badUsable,
       name: kinds.join(' '),
       fixes: mend,
     });

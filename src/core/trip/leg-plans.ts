@@ -13,10 +13,14 @@ export function legPlans(
   let startsAt = prepared.manoeuvring / 2;
   // Half of the manoeuvring comes before the first leg, half after the last.
   let used = run.manoeuvring / 2;
-  return run.sailed.map((s) => {
-    const needFromHere = run.need - used;
+  const fromHere = needFromEach(run);
+  return run.sailed.map((s, i) => {
     used += s.use;
+    // A trip that cannot be sailed has no share to open the band with.
     const share = run.need > 0 ? used / run.need : 0;
+    const spread = run.possible
+      ? { low: usable - share * need.high, high: usable - share * need.low }
+      : { low: usable - used, high: usable - used };
     const leg: LegPlan = {
       leg: s.stretch.leg,
       from: s.stretch.from,
@@ -36,12 +40,23 @@ export function legPlans(
       throttle: s.steady.drive.throttle,
       trimDeg: s.steady.hull.trimDeg,
       regime: regime(s.steady.hull.froudeVolume),
-      left: { low: usable - share * need.high, median: usable - used, high: usable - share * need.low },
-      needFromHere,
+      left: { low: spread.low, median: usable - used, high: spread.high },
+      needFromHere: fromHere[i]!,
       startsAt,
       stop: s.stretch.stop,
     };
     startsAt += s.time + s.stretch.stop;
     return leg;
   });
+}
+
+/** Need from the start of each stretch to the end; summed from the end, past which a leg without headway does not count. */
+function needFromEach(run: Run): readonly number[] {
+  const needs: number[] = new Array(run.sailed.length);
+  let need = run.manoeuvring / 2;
+  for (let i = run.sailed.length - 1; i >= 0; i--) {
+    need += run.sailed[i]!.use;
+    needs[i] = need;
+  }
+  return needs;
 }

@@ -43,7 +43,7 @@ export function planTrip(trip: Trip, waters: Waters | undefined, options: PlanOp
   if (prepared.stretches.reduce((sum, s) => sum + s.distance, 0) < 1) {
     return {
       ok: false,
-      problems: [{ code: 'route-no-length', path: 'route.waypoints', message: 'The route has no length.' }],
+      problems: [{ code: 'route-no-length', path: 'route.waypoints', message: 'The route has no length' }],
     };
   }
   return { ok: true, value: planOf(prepared, options) };
@@ -55,7 +55,7 @@ function incomplete(trip: Trip): readonly Problem[] {
         {
           code: 'route-too-short',
           path: 'route.waypoints',
-          message: 'Draw a route with at least two points.',
+          message: 'Draw a route with at least two points',
           limit: 2,
         },
       ]

@@ -72,6 +72,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   let store = prepared.storeMass(scenario.fill);
   let need = 0;
   let needOut = 0;
+  let needHome = 0;
   let time = prepared.manoeuvring;
   let possible = true;
 
@@ -117,6 +118,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     });
     need += use;
     if (stretch.part === 'out') needOut += use;
+    else needHome += use;
     time += legTime + stretch.stop;
     if (makes) {
       if (options.gradient)
@@ -130,7 +132,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     possible,
     need,
     needOut,
-    needHome: need - needOut - manoeuvring,
+    needHome,
     manoeuvring,
     manoeuvringFlow,
     time,

@@ -6,6 +6,12 @@ import { planOf, reasonOf, shipped, soundTrip } from '../../trips.ts';
 
 const RANK = { go: 0, marginal: 1, 'no-go': 2 };
 
+/** The electric tender at 3.5 kn in place of an easy pace. */
+function hurried(): Trip {
+  const trip = shipped('electric-tender');
+  return { ...trip, route: { ...trip.route, speed: 3.5 * KNOT } };
+}
+
 function sum(plan: Plan, of: (leg: Plan['legs'][number]) => number): number {
   return plan.legs.reduce((total, leg) => total + of(leg), 0);
 }
@@ -68,8 +74,15 @@ describe('the shipped trips', () => {
     expect(plan.reasons.filter((r) => r.level !== 'note')).toEqual([]);
   });
 
-  it('refuse the tender whose charge does not cover the way', () => {
-    const plan = planOf(shipped('electric-tender'));
+  it('give a go to all three, each with everything given and nobody having measured the boat', () => {
+    const verdicts = (['petrol-day', 'electric-tender', 'hire-hull'] as const).map(
+      (name) => planOf(shipped(name)).verdict,
+    );
+    expect(verdicts).toEqual(['go', 'go', 'go']);
+  });
+
+  it('refuse the tender in a hurry: its charge does not cover the way', () => {
+    const plan = planOf(hurried());
     expect(plan.verdict).toBe('no-go');
     expect(reasonOf(plan, 'reserve-broken')?.fixes?.map((f) => f.code)).toContain('slow-down');
   });
@@ -293,7 +306,7 @@ describe('how much to put in', () => {
   });
 
   it('says when a full tank would not do', () => {
-    expect(planOf(shipped('electric-tender')).fillNeeded).toBeUndefined();
+    expect(planOf(hurried()).fillNeeded).toBeUndefined();
   });
 });
 
@@ -315,7 +328,7 @@ describe('tipping values', () => {
   });
 
   it('turn a no-go for the better', () => {
-    const plan = planOf(shipped('electric-tender'));
+    const plan = planOf(hurried());
     for (const t of plan.tipping) {
       expect(t.from).toBe('no-go');
       expect(RANK[t.to]).toBeLessThan(RANK['no-go']);
