@@ -10,12 +10,15 @@ function shipped(name: string): Trip {
   return result.value;
 }
 
-/** Great-circle length of the closed route, nautical miles, sphere of 6371.0088 km. */
+/** Great-circle length of the whole trip, nautical miles, sphere of 6371.0088 km. */
 function miles({ route }: Trip): number {
   const { PI, asin, cos, sin, sqrt } = Math;
   const rad = PI / 180;
-  return route.waypoints.reduce((sum, from, i) => {
-    const to = route.waypoints[(i + 1) % route.waypoints.length]!;
+  const { waypoints, shape } = route;
+  const back = shape === 'loop' ? waypoints.slice(0, 1) : waypoints.slice(0, -1).reverse();
+  const way = [...waypoints, ...back];
+  return way.slice(1).reduce((sum, to, i) => {
+    const from = way[i]!;
     const h =
       sin(((to.lat - from.lat) * rad) / 2) ** 2 +
       cos(from.lat * rad) * cos(to.lat * rad) * sin(((to.lon - from.lon) * rad) / 2) ** 2;
