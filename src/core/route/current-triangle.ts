@@ -1,6 +1,11 @@
 import { DEGREE } from '../units/convert.ts';
-import type { Stream } from '../water/shapes.ts';
 import { compass } from './distance.ts';
+
+/** Water moving towards `setDeg` (true) at `rate`, m/s; a stream of the conditions fits. */
+export interface Current {
+  readonly setDeg: number;
+  readonly rate: number;
+}
 
 export type CourseToSteer =
   | { readonly possible: true; readonly steerDeg: number; readonly speedOverGround: number }
@@ -14,7 +19,7 @@ const STANDSTILL = 1e-9;
  * Course to steer and speed over the ground, m/s, to make good a track at a speed through the water in a stream
  * (current triangle of chartwork).
  */
-export function courseToSteer(trackDeg: number, speed: number, stream: Stream): CourseToSteer {
+export function courseToSteer(trackDeg: number, speed: number, stream: Current): CourseToSteer {
   const angle = (stream.setDeg - trackDeg) * DEGREE;
   const across = stream.rate * Math.sin(angle);
   if (Math.abs(across) > speed) return { possible: false, why: 'cross' };
@@ -31,13 +36,13 @@ export interface TrackMade {
 }
 
 /** Track and speed over the ground that a heading and a speed through the water make in a stream. */
-export function trackMade(headingDeg: number, speed: number, stream: Stream): TrackMade {
+export function trackMade(headingDeg: number, speed: number, stream: Current): TrackMade {
   const sum = plus(headingDeg, speed, { deg: stream.setDeg, length: stream.rate });
   return { trackDeg: sum.deg, speedOverGround: sum.length };
 }
 
 /** The stream that explains the track made while steering a heading at a speed through the water, m/s. */
-export function findStream(headingDeg: number, speed: number, made: TrackMade): Stream {
+export function findStream(headingDeg: number, speed: number, made: TrackMade): Current {
   const left = plus(headingDeg, -speed, { deg: made.trackDeg, length: made.speedOverGround });
   return { setDeg: left.deg, rate: left.length };
 }

@@ -50,7 +50,7 @@ export function compass(angleDeg: number): number {
 export function legBetween(from: LatLon, to: LatLon): Leg {
   if (!chartable(from) || !chartable(to)) throw new RangeError('legs need points within 85 degrees of latitude');
   const whole = offsetBetween(from, to);
-  const distance = Math.hypot(whole.east, whole.north);
+  const distance = lengthOf(whole);
   if (distance <= LONGEST_PIECE) return { distance, trackDeg: compass(Math.atan2(whole.east, whole.north) / DEGREE) };
   return inPieces(from, to, Math.ceil(distance / LONGEST_PIECE));
 }
@@ -104,6 +104,11 @@ function offsetBetween(from: LatLon, to: LatLon): Offset {
   };
 }
 
+/** Several times faster than `Math.hypot`; lengths on Earth neither overflow nor vanish. */
+function lengthOf({ east, north }: Offset): number {
+  return Math.sqrt(east * east + north * north);
+}
+
 function inPieces(from: LatLon, to: LatLon, pieces: number): Leg {
   let distance = 0;
   let east = 0;
@@ -112,7 +117,7 @@ function inPieces(from: LatLon, to: LatLon, pieces: number): Leg {
   for (let piece = 1; piece <= pieces; piece++) {
     const end = interpolate(from, to, piece / pieces);
     const offset = offsetBetween(start, end);
-    distance += Math.hypot(offset.east, offset.north);
+    distance += lengthOf(offset);
     east += offset.east;
     north += offset.north;
     start = end;

@@ -1,17 +1,16 @@
 import Flatbush from 'flatbush';
 import type { Position } from 'geojson';
 import { interpolate, lonBetween } from './distance.ts';
-import { type EdgeTree, edgeTree } from './edge-tree.ts';
+import { type ChartBox, type EdgeTree, edgeTree } from './edge-tree.ts';
 import type { LandingFeature, LatLon, WatersFile, ZoneFeature, ZoneKind, ZoneProperties } from './shapes.ts';
-import { addMeetings, type ChartLine, holds } from './zone-meetings.ts';
+import { boundsOf, unfolded } from './water-bounds.ts';
+import { addMeetings, boxOf, type ChartLine, holds } from './zone-meetings.ts';
 
 /** Local waters ready for many legs; made once by `prepareWaters`. */
 export interface Waters {
   readonly name?: string;
   /** What is known, in chart degrees; x may pass 180. Undefined: nothing is. */
-  readonly bounds:
-    | { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number }
-    | undefined;
+  readonly bounds: ChartBox | undefined;
   readonly landings: readonly LandingFeature[];
   readonly zones: readonly ZoneProperties[];
   /** Polygons, each of the zone at the same place of `zoneOfPart`. */
@@ -74,16 +73,14 @@ export function prepareWaters(file: WatersFile): Waters {
 export function zonesAlong(waters: Waters, from: LatLon, to: LatLon): ZonesAlong {
   const line = chartLine(waters, from, to);
   const spans = new Map<number, Span[]>();
-  const box = [
-    Math.min(line.x0, line.x1),
-    Math.min(line.y0, line.y1),
-    Math.max(line.x0, line.x1),
-    Math.max(line.y0, line.y1),
-  ] as const;
-  for (const part of waters.index?.search(...box) ?? []) {
+  const box = boxOf(line);
+  for (const part of waters.index?.search(box.minX, box.minY, box.maxX, box.maxY) ?? []) {
     const zone = waters.zoneOfPart[part]!;
     const inside = spansInside(waters.parts[part]!, line);
-    if (inside.length > 0) spans.set(zone, [...(spans.get(zone) ?? []), ...inside]);
+    if (inside.length === 0) continue;
+    const before = spans.get(zone);
+    if (before) before.push(...inside);
+    else spans.set(zone, inside);
   }
   const crossings: Crossing[] = [];
   for (const [index, found] of spans) {
@@ -144,46 +141,6 @@ function chartLine({ bounds }: Waters, from: LatLon, to: LatLon): ChartLine {
 
 function known({ bounds }: Waters, x: number, y: number): boolean {
   return bounds !== undefined && x >= bounds.minX && x <= bounds.maxX && y >= bounds.minY && y <= bounds.maxY;
-}
-
-type Bounds = Waters['bounds'];
-
-/** The file's bbox, east below west meaning that it spans 180 degrees; else the extent of the places, the narrower way round. */
-function boundsOf(file: WatersFile, shapes: readonly (readonly (readonly Position[])[])[]): Bounds {
-  if (file.bbox) {
-    const high = file.bbox.length === 6 ? 3 : 2;
-    const minX = file.bbox[0]!;
-    const maxX = file.bbox[high]!;
-    return { minX, minY: file.bbox[1]!, maxX: maxX < minX ? maxX + 360 : maxX, maxY: file.bbox[high + 1]! };
-  }
-  const straight = extent(shapes, (lon) => lon);
-  const folded = extent(shapes, (lon) => (lon < 0 ? lon + 360 : lon));
-  if (straight.minX > straight.maxX) return undefined;
-  return folded.maxX - folded.minX < straight.maxX - straight.minX ? folded : straight;
-}
-
-function extent(
-  shapes: readonly (readonly (readonly Position[])[])[],
-  x: (lon: number) => number,
-): NonNullable<Bounds> {
-  const box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
-  for (const lines of shapes) {
-    for (const line of lines) {
-      for (const place of line) {
-        box.minX = Math.min(box.minX, x(place[0]!));
-        box.minY = Math.min(box.minY, place[1]!);
-        box.maxX = Math.max(box.maxX, x(place[0]!));
-        box.maxY = Math.max(box.maxY, place[1]!);
-      }
-    }
-  }
-  return box;
-}
-
-/** Longitudes of waters that span 180 degrees go on past it; others stay as written. */
-function unfolded(lon: number, bounds: Bounds): number {
-  if (!bounds || bounds.maxX <= 180) return lon;
-  return bounds.minX + bounds.maxX - 2 * lon > 360 ? lon + 360 : lon;
 }
 
 function describesZone(feature: WatersFile['features'][number]): feature is ZoneFeature {
