@@ -43,7 +43,7 @@ async function buildSite() {
 async function stop() {
   if (stopping) return;
   stopping = true;
-  stopAll();
+  await stopAll();
   await site?.close();
   console.log('\nStopped.');
   process.exit(0);

@@ -62,9 +62,11 @@ const steps = [
 ];
 
 const total = { passed: 0, failed: 0 };
+let stopping = false;
 for (const signal of ['SIGINT', 'SIGTERM']) {
-  process.on(signal, () => {
-    stopAll();
+  process.on(signal, async () => {
+    stopping = true;
+    await stopAll();
     finish(130);
   });
 }
@@ -82,10 +84,11 @@ try {
     PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport,
     ASTRO_TELEMETRY_DISABLED: '1',
   };
-  for (const step of chosen) if (!(await passes(step, env))) finish(1);
-  finish(0);
+  let code = 0;
+  for (const step of chosen) if (code === 0 && !stopping) code = (await passes(step, env)) ? 0 : 1;
+  finish(code);
 } catch (error) {
-  console.error(`\n${error.message}`);
+  if (!stopping) console.error(`\n${error.message}`);
   total.failed += 1;
   finish(1);
 }
@@ -119,6 +122,8 @@ async function passes(step, env) {
 }
 
 function finish(code) {
+  // Once stopped, only the stop itself may end the run.
+  if (stopping && code !== 130) return;
   console.log(`\n${total.passed} passed, ${total.failed} failed`);
   process.exit(code);
 }

@@ -38,9 +38,16 @@ export function runQuietly(program, args, { cwd, env = process.env, onPath = fal
   });
 }
 
-/** Ends what is still running; used when the user stops the command. */
-export function stopAll() {
+/** Ends what is still running, and resolves when it has; used when the user stops the command. */
+export async function stopAll() {
+  const ended = [...running].map((child) => new Promise((done) => child.once('close', done)));
   for (const child of running) child.kill('SIGTERM');
+  // A program that does not listen is ended all the same, so that nothing goes on unseen.
+  const force = setTimeout(() => {
+    for (const child of running) child.kill('SIGKILL');
+  }, 3000);
+  await Promise.all(ended);
+  clearTimeout(force);
 }
 
 function follow(child) {
