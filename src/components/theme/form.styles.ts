@@ -24,6 +24,11 @@ export const formStyles = css`
     align-items: start;
   }
 
+  .fields > .hint {
+    grid-column: 1 / -1;
+    margin: 0;
+  }
+
   .fields.wide {
     grid-template-columns: repeat(auto-fill, minmax(min(100%, 230px), 1fr));
   }

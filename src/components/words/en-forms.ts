@@ -58,9 +58,9 @@ export const cycleWords: Record<EngineCycle | 'electric', string> = {
 };
 
 export const shaftWords: Record<NonNullable<Drive['shaft']>, string> = {
-  short: 'Short (15 in, 381 mm)',
-  long: 'Long (20 in, 508 mm)',
-  'extra-long': 'Extra long (25 in, 635 mm)',
+  short: 'Short, 15 in',
+  long: 'Long, 20 in',
+  'extra-long': 'Extra long, 25 in',
 };
 
 export const plateWords = {

@@ -127,7 +127,9 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'seat-unknown': (p) =>
     p.name
       ? `Where ${p.name} sits was not given.`
-      : `Some seats were not given${p.value && `: ${p.value} of what is aboard has no place`}.`,
+      : p.raw.value === 1
+        ? 'Somebody or something aboard has no seat yet.'
+        : `Some of what is aboard has no seat yet${bracket(p.value)}.`,
   'temperature-unknown': () => 'How warm the battery is was not given.',
   'nobody-aboard': () => 'Nobody is aboard yet.',
   'no-helm': () => 'Nobody is at the helm yet.',
@@ -162,9 +164,9 @@ const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => str
       : 'Take less weight',
   'give-value': () => 'Fill it in',
   'move-forward': (figure, { value = 0, measure }) =>
-    `Move weight ${value < 0 ? 'aft' : 'forward'}${figure && `, the balance by ${figure}${measure === 'share' ? ' of the length' : ''}`}`,
+    `Move weight ${value < 0 ? 'aft' : 'forward'}${figure && ` until the balance shifts ${figure}${measure === 'share' ? ' of the length' : ''}`}`,
   'move-across': (figure, { value }) =>
-    figure ? `Move weight to ${side(value)}, the balance by ${figure}` : 'Move weight to the other side',
+    figure ? `Move weight to ${side(value)} until the balance shifts ${figure}` : 'Move weight to the other side',
   'draw-round': () => 'Draw the route round it',
   wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better weather'),
   'turn-earlier': (figure) => (figure ? `Turn back after ${figure}` : 'Turn back earlier'),
@@ -201,8 +203,8 @@ const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, sto
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
   'tank-position': (_figure, name) =>
     `Place of ${name || 'the tank or battery'} not given: where boats like this carry it.`,
-  'extra-load-at-centre': () => 'Extra weight is placed where the boat balances.',
-  'speed-in-waves': (figure) => `Slower in waves${figure && `: ${figure}`}.`,
+  'extra-load-at-centre': () => 'Weight that may still come aboard is counted where the boat balances.',
+  'speed-in-waves': (figure) => `The waves slow the boat below its planned speed${figure && `: ${figure}`}.`,
 };
 
 /** What the tool took for granted, in one sentence. */
@@ -233,30 +235,36 @@ export function badCaseText(kinds: readonly BadCaseKind[]): string {
   return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
 }
 
-const TIPPING: Record<TippingValue['knob'], (value: number, now: number, m: Measures, store: StoreKind) => string> = {
-  'crew-mass': (value, now, m) => `With ${m.show('mass', value)} of people and gear (now ${m.show('mass', now)})`,
-  consumption: (value, now, m, store) =>
+const TIPPING: Record<
+  TippingValue['knob'],
+  (side: string, tipping: TippingValue, m: Measures, store: StoreKind) => string
+> = {
+  'crew-mass': (side, { value, now }, m) =>
+    `With ${m.show('mass', value)} of people and gear ${side} (now ${m.show('mass', now)})`,
+  consumption: (_side, { value, now }, m, store) =>
     `If the engine uses ${m.show('share', Math.abs(value / now - 1))} ${value < now ? 'less' : 'more'} ${store} than expected`,
-  wind: (value, now, m) => `In a wind of ${m.show('speed', value)} (now ${m.show('speed', now)})`,
-  fill: (value, now, m, store) =>
-    `With the ${holderOf(store)} ${m.show('share', value)} full (now ${m.show('share', now)})`,
+  wind: (side, { value, now }, m) => `In a wind of ${m.show('speed', value)} ${side} (now ${m.show('speed', now)})`,
+  fill: (side, { value, now }, m, store) =>
+    `With the ${holderOf(store)} ${m.show('share', value)} full ${side} (now ${m.show('share', now)})`,
 };
 
-/** "With 310 kg of people and gear (now 255 kg) or more the answer becomes: Not like this". */
+/** "With 310 kg of people and gear or more (now 255 kg), the answer becomes: Not like this". */
 export function tippingText(tipping: TippingValue, m: Measures, store: StoreKind): string {
-  const lead = TIPPING[tipping.knob](tipping.value, tipping.now, m, store);
-  const side = tipping.knob === 'consumption' ? '' : tipping.direction === 'up' ? ' or more' : ' or less';
-  return `${lead}${side} the answer becomes: ${verdictWords[tipping.to]}`;
+  const side = tipping.direction === 'up' ? 'or more' : 'or less';
+  return `${TIPPING[tipping.knob](side, tipping, m, store)}, the answer becomes: ${verdictWords[tipping.to]}`;
 }
 
 const BINDS: Record<Payload['binds'], (what: StoreKind) => string> = {
   plate: () => "the boat's plate sets the limit",
-  planing: () => 'beyond that the boat no longer planes',
-  speed: () => 'beyond that the planned speed is not held',
-  reserve: (what) => `beyond that the reserve of ${what} is broken`,
+  planing: () => 'with more the boat does not plane',
+  speed: () => 'with more the planned speed is not held',
+  reserve: (what) => `with more the reserve of ${what} is broken`,
   'search-limit': () => 'no more than that was tried',
   'no-plate': () => "no figure from a builder's plate is known",
 };
+
+/** To leave more than this share of all weight ashore is no advice. */
+const HARDLY_ANYTHING = 0.75;
 
 /** How much more may come aboard, or must stay ashore, and what decides it. */
 export function payloadText(payload: Payload, m: Measures, store: StoreKind): string {
@@ -266,6 +274,9 @@ export function payloadText(payload: Payload, m: Measures, store: StoreKind): st
     return payload.binds === 'search-limit'
       ? 'How much more may come aboard has not been worked out yet.'
       : `How much more may come aboard is not known: ${why}.`;
+  }
+  if (-extra > HARDLY_ANYTHING * payload.counted) {
+    return `Less weight alone does not mend it: ${why.replace('with more', 'even then')}.`;
   }
   if (extra < 0) return `Leave ${m.show('mass', -extra)} ashore: ${why}.`;
   return `${m.show('mass', extra)} more may come aboard: ${why}.`;
@@ -326,10 +337,21 @@ function plain(value: number | undefined): string {
     : String(Number(value.toPrecision(3))).replace('-', '\u2212');
 }
 
+/** Counted from 1; three and more in a row are named by the first and the last. */
 function legsText(legs: readonly number[] | undefined): string {
   if (!legs || legs.length === 0) return '';
-  const list = new Intl.ListFormat('en', { type: 'conjunction' }).format(legs.map((leg) => String(leg + 1)));
-  return legs.length === 1 ? ` on leg ${list}` : ` on legs ${list}`;
+  const sorted = [...new Set(legs)].sort((a, b) => a - b);
+  const rows: { first: number; last: number }[] = [];
+  for (const leg of sorted) {
+    const row = rows.at(-1);
+    if (row && leg === row.last + 1) row.last = leg;
+    else rows.push({ first: leg, last: leg });
+  }
+  const names = rows.flatMap(({ first, last }) => {
+    if (last - first >= 2) return [`${first + 1} to ${last + 1}`];
+    return first === last ? [String(first + 1)] : [String(first + 1), String(last + 1)];
+  });
+  return ` on ${sorted.length === 1 ? 'leg' : 'legs'} ${new Intl.ListFormat('en', { type: 'conjunction' }).format(names)}`;
 }
 
 /** A bad case named by its codes reads as words; any other name stands as it is. */

@@ -223,6 +223,8 @@ describe('reasonText', () => {
     expect(
       plain(reasonText({ code: 'crosses-land', level: 'no-go', name: 'Otter Holm', legs: [1, 3] }, nautical, 'fuel')),
     ).toBe('The route crosses land (Otter Holm) on legs 2 and 4.');
+    const bounce = { code: 'porpoising', level: 'note', legs: [6, 0, 1, 2, 3, 5] } as const;
+    expect(reasonText(bounce, nautical, 'fuel')).toMatch(/on legs 1 to 4, 6, and 7\.$/);
     const list = { code: 'off-balance', level: 'note', measure: 'length', value: -0.12, limit: 0.08 } as const;
     expect(plain(reasonText(list, nautical, 'fuel'))).toBe('The load sits too far to port (0.12 m, limit 0.08 m).');
     const shoal = { code: 'crosses-shoal', level: 'marginal', measure: 'length', legs: [0] } as const;
@@ -254,7 +256,7 @@ describe('fixText, tippingText and payloadText', () => {
       'Leave 2 people ashore',
     );
     expect(plain(fixText({ code: 'move-across', measure: 'length', value: -0.1 }, nautical, 'fuel'))).toBe(
-      'Move weight to port, the balance by 0.1 m',
+      'Move weight to port until the balance shifts 0.1 m',
     );
     expect(plain(fixText({ code: 'slow-down', measure: 'speed', value: 1852 / 600 }, nautical, 'fuel'))).toBe(
       'Plan 6.0 kn through the water',
@@ -270,7 +272,7 @@ describe('fixText, tippingText and payloadText', () => {
           nautical,
           'charge',
         );
-        expect(plain(text)).toMatch(/^(With|If|In) .+ the answer becomes: Not sure enough$/);
+        expect(plain(text)).toMatch(/^(With|If|In) .+, the answer becomes: Not sure enough$/);
         expect(plain(text)).not.toMatch(BROKEN);
       }
     }
@@ -282,7 +284,7 @@ describe('fixText, tippingText and payloadText', () => {
           'fuel',
         ),
       ),
-    ).toBe('If the engine uses 18% more fuel than expected the answer becomes: Not sure enough');
+    ).toBe('If the engine uses 18% more fuel than expected, the answer becomes: Not sure enough');
   });
 
   it('say how much may still come aboard, and that nobody knows without a plate', () => {
@@ -295,6 +297,9 @@ describe('fixText, tippingText and payloadText', () => {
     }
     expect(plain(payloadText({ extra: -34, binds: 'plate', counted: 434, allowed: 400 }, nautical, 'fuel'))).toBe(
       "Leave 34 kg ashore: the boat's plate sets the limit.",
+    );
+    expect(plain(payloadText({ extra: -200, binds: 'reserve', counted: 210 }, nautical, 'fuel'))).toBe(
+      'Less weight alone does not mend it: even then the reserve of fuel is broken.',
     );
     expect(payloadText({ extra: undefined, binds: 'no-plate', counted: 210 }, nautical, 'fuel')).toMatch(/not known/);
   });
