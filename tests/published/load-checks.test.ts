@@ -92,7 +92,7 @@ describe('usMaxLoad', () => {
   });
 });
 
-// California boating study guide, and a US boating course.
+// A US state boating study guide, and a US boating course.
 describe('lengthWidthPersons', () => {
   it.each(['lw15-18x6', 'lw15-12x4'])('meets %s', (id) => {
     const entry = check(id);

@@ -87,7 +87,7 @@ describe('equalTimePoint', () => {
   });
 });
 
-// Flinders Peak to Buninyong: the usual published geodesic test line (Vincenty). The others: a geodesic library.
+// geo-flinders: the test line published with the formulas of Vincenty. The others: a geodesic library.
 describe('legBetween', () => {
   it.each(['geo-flinders', 'geo-d43', 'geo-ew50', 'geo-eq', 'geo-ns0', 'geo-dg50'])('meets the geodesic %s', (id) => {
     const entry = check(id);

@@ -1,15 +1,11 @@
 /**
  * Prints how the zone test grows: a 5,000-point route over 50,000 zone vertices against a 100-point route over 1,000.
- * Run it with Node; the budget is a ratio of 50, preparation included. Best of many runs, as others share the machine.
+ * Run it with Node 24; the budget is a ratio of 50. Processor time, so that others on the machine count less.
  */
+import { sailedLegs } from '../../../src/core/route/sailed-legs.ts';
+import { splitLegs } from '../../../src/core/route/split-legs.ts';
 import { prepareWaters, zonesAlong } from '../../../src/core/route/waters.ts';
 import { circleWaters, meander } from './made-waters.ts';
-
-function seconds(work: () => void): number {
-  const start = performance.now();
-  work();
-  return (performance.now() - start) / 1000;
-}
 
 interface Case {
   readonly points: number;
@@ -17,21 +13,32 @@ interface Case {
   readonly verticesEach: number;
 }
 
-function cost({ points, islands, verticesEach }: Case, repeats: number): { prepare: number; along: number } {
-  const file = circleWaters(islands, verticesEach);
-  const route = meander(points);
-  const prepare: number[] = [];
-  const along: number[] = [];
-  for (let repeat = 0; repeat < repeats; repeat++) {
-    prepare.push(seconds(() => prepareWaters(file)));
-    const waters = prepareWaters(file);
-    along.push(
-      seconds(() => {
-        for (let leg = 1; leg < route.length; leg++) zonesAlong(waters, route[leg - 1]!, route[leg]!);
-      }),
-    );
+const PARTS = ['prepare', 'zones', 'split'] as const;
+
+/** Milliseconds of processor time of one run: the best of several batches. */
+function cost(work: () => void, batch: number): number {
+  let best = Infinity;
+  for (let trial = 0; trial < 15; trial++) {
+    const start = process.threadCpuUsage();
+    for (let run = 0; run < batch; run++) work();
+    const { user, system } = process.threadCpuUsage(start);
+    best = Math.min(best, (user + system) / batch / 1000);
   }
-  return { prepare: Math.min(...prepare), along: Math.min(...along) };
+  return best;
+}
+
+function costs({ points, islands, verticesEach }: Case, batch: number): Record<(typeof PARTS)[number], number> {
+  const file = circleWaters(islands, verticesEach);
+  const waypoints = meander(points);
+  const waters = prepareWaters(file);
+  const { legs } = sailedLegs({ shape: 'one-way', waypoints, speed: 5 });
+  return {
+    prepare: cost(() => prepareWaters(file), batch),
+    zones: cost(() => {
+      for (const { from, to } of legs) zonesAlong(waters, from, to);
+    }, batch),
+    split: cost(() => splitLegs(legs, waters), batch),
+  };
 }
 
 const cases: [string, Case, Case][] = [
@@ -49,14 +56,12 @@ const cases: [string, Case, Case][] = [
 ];
 
 for (const [name, small, large] of cases) {
-  cost(small, 300);
-  const few = cost(small, 300);
-  const many = cost(large, 40);
-  const along = many.along / few.along;
-  const all = (many.along + many.prepare) / (few.along + few.prepare);
-  const ms = (value: number) => `${(value * 1000).toFixed(2)} ms`;
-  console.log(
-    `${name}: legs ${ms(few.along)} -> ${ms(many.along)}, ratio ${along.toFixed(1)}; ` +
-      `with preparing ${ms(few.prepare)} -> ${ms(many.prepare)}, ratio ${all.toFixed(1)}`,
-  );
+  costs(small, 50);
+  const few = costs(small, 200);
+  const many = costs(large, 4);
+  const told = PARTS.map((part) => {
+    return `${part} ${few[part].toFixed(3)} -> ${many[part].toFixed(2)} ms, ${(many[part] / few[part]).toFixed(0)}x`;
+  });
+  const whole = (many.prepare + many.split) / (few.prepare + few.split);
+  console.log(`${name}: ${told.join('; ')}; prepare and split together ${whole.toFixed(0)}x`);
 }
