@@ -118,6 +118,11 @@ export class QuantityField extends LitElement {
     return this.measures.figure('length', this.measures.toSi('length', si / this.unitSize));
   }
 
+  /** In the way the language of the page writes it. */
+  get #example(): string {
+    return this.measures.figure('length', this.measures.toSi('length', 12.5));
+  }
+
   /** With unit, for messages. */
   #named(si: number): string {
     const sign = this.#sign;
@@ -162,7 +167,9 @@ export class QuantityField extends LitElement {
       case 'missing':
         return this.#left ? 'Please fill this in.' : '';
       case 'no figure':
-        return this.#left || !/^[\s.,+\u2212-]*$/.test(this.#text) ? 'Please type a figure, such as 12.5.' : '';
+        return this.#left || !/^[\s.,+\u2212-]*$/.test(this.#text)
+          ? `Please type a figure, such as ${this.#example}.`
+          : '';
       case 'not whole':
         return 'Please type a whole figure.';
       case 'too small':

@@ -174,6 +174,20 @@ export const controls = css`
     margin-block-end: 12px;
   }
 
+  /* Shadows and most colours are gone there. */
+  @media (forced-colors: active) {
+    button[aria-pressed='true'] {
+      background: Highlight;
+      color: HighlightText;
+      forced-color-adjust: none;
+    }
+
+    input[aria-invalid='true'] {
+      border-width: 3px;
+      border-style: double;
+    }
+  }
+
   .hint {
     margin: 4px 0 0;
     color: var(--_muted);
