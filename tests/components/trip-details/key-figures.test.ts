@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { balanceFigures, keyFigures, unsettled } from '../../../src/components/trip-details/key-figures.ts';
+import { NAUTICAL } from '../../../src/components/units/default-measures.ts';
+import type { Plan } from '../../../src/core/trip/shapes.ts';
+import { electric, go, marginal, noGo, stuck } from '../answer/fixtures.ts';
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+const departure = '2026-07-15T09:30:00+01:00';
+
+function figures(plan: Plan) {
+  return keyFigures(plan, departure, NAUTICAL).map((key) => ({
+    ...key,
+    figure: plain(key.figure),
+    notes: plain(key.notes.join(' ')),
+  }));
+}
+
+describe('keyFigures', () => {
+  it('tells how much more may come aboard and what the plate counts', () => {
+    const [payload] = figures(go);
+    expect(payload).toMatchObject({ title: 'Still to come aboard', figure: '64 kg' });
+    expect(payload!.notes).toContain('242 kg of 480 kg');
+  });
+
+  it('tells what to leave ashore as a weight, not as a negative one', () => {
+    const [payload] = figures(noGo);
+    expect(payload).toMatchObject({ title: 'To leave ashore', figure: '32 kg', tone: 'stop' });
+  });
+
+  it('does not guess a payload nobody knows', () => {
+    expect(figures(marginal)[0]!.figure).toBe('not known');
+  });
+
+  it('gives the latest time to turn where the trip does not fit, and says where it does', () => {
+    // 1700 s after 09:30 it is 09:58.
+    expect(figures(marginal)[1]).toMatchObject({ figure: '5.1 NM' });
+    expect(figures(marginal)[1]!.notes).toContain('Turn by 09:58 at the latest');
+    expect(figures(go)[1]!.notes).toContain('the whole trip fits');
+  });
+
+  it('gives the range both ways and survives one without end or of nothing', () => {
+    expect(figures(go)[2]).toMatchObject({ figure: '9.3 NM' });
+    expect(figures(go)[2]!.notes).toContain('19.4 NM one way');
+    expect(figures(electric)[2]!.notes).toContain('no end to it one way');
+    expect(figures(stuck)[2]!.figure).toBe('none');
+  });
+
+  it('tells how full it must be, or that full is not enough', () => {
+    // 82 % of 12 L.
+    expect(figures(go)[3]!.figure).toBe('82%, 9.8 L');
+    expect(figures(noGo)[3]).toMatchObject({ figure: 'more than fits', tone: 'stop' });
+  });
+
+  it('waits for what a plan in a hurry leaves out instead of calling it impossible', () => {
+    const quick: Plan = {
+      ...go,
+      payload: { extra: undefined, binds: 'search-limit', counted: 242 },
+      tipping: [],
+      fillNeeded: undefined,
+    };
+    expect(unsettled(quick)).toBe(true);
+    expect(figures(quick).map((key) => key.tone)).toEqual(['waiting', undefined, undefined, 'waiting']);
+  });
+});
+
+describe('balanceFigures', () => {
+  const side = (lateral: number) =>
+    plain(Object.fromEntries(balanceFigures({ ...go, balance: { ...go.balance, lateral } }, NAUTICAL))['To one side']!);
+
+  it('names the side the load leans to', () => {
+    expect(side(0.12)).toBe('0.12 m to starboard');
+    expect(side(-0.12)).toBe('0.12 m to port');
+    expect(side(0.001)).toBe('in the middle');
+  });
+
+  it('counts one person as one', () => {
+    const alone = { ...go, balance: { ...go.balance, persons: 1 } };
+    expect(plain(balanceFigures(alone, NAUTICAL)[1]![1])).toBe('1 person, 198 kg with gear');
+  });
+});
