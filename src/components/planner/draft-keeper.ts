@@ -1,5 +1,4 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { readDraft } from '../../core/files/trip-schema.ts';
 import type { Draft } from './first-trip.ts';
 
 /** What the device kept, or why it could not be used. */
@@ -32,7 +31,7 @@ export class DraftKeeper implements ReactiveController {
     this.#flush();
   }
 
-  load(): Kept {
+  async load(): Promise<Kept> {
     const key = this.#key();
     if (!key) return undefined;
     let text: string | null = null;
@@ -42,7 +41,7 @@ export class DraftKeeper implements ReactiveController {
       return undefined;
     }
     if (text === null) return undefined;
-    const draft = parsed(text);
+    const draft = await parsed(text);
     if (draft) return { draft };
     // Not thrown away: another version may still read it.
     this.#put(`${key}-unreadable`, text);
@@ -88,7 +87,7 @@ export class DraftKeeper implements ReactiveController {
   }
 }
 
-function parsed(text: string): Draft | undefined {
+async function parsed(text: string): Promise<Draft | undefined> {
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -96,6 +95,7 @@ function parsed(text: string): Draft | undefined {
     return undefined;
   }
   if (typeof value !== 'object' || value === null || !('trip' in value)) return undefined;
+  const { readDraft } = await import('../../core/files/trip-schema.ts');
   const trip = readDraft(value.trip);
   if (!trip.ok) return undefined;
   const origin = 'origin' in value && typeof value.origin === 'object' && value.origin !== null ? value.origin : {};

@@ -1,4 +1,3 @@
-import { readTrip } from '../../core/files/trip-schema.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 
 export const EXAMPLES = ['petrol-day', 'electric-tender', 'hire-hull'] as const;
@@ -13,6 +12,7 @@ const FILES: Record<ExampleName, () => Promise<{ default: unknown }>> = {
 /** A shipped example trip, loaded when asked for; undefined where it cannot be loaded. */
 export async function exampleTrip(name: ExampleName): Promise<Trip | undefined> {
   try {
+    const { readTrip } = await import('../../core/files/trip-schema.ts');
     const read = readTrip((await FILES[name]()).default);
     return read.ok ? read.value : undefined;
   } catch {

@@ -1,4 +1,4 @@
-import { craftFrom } from '../../core/files/catalogue.ts';
+import first from '../../../shared/trips/first.json' with { type: 'json' };
 import type { Trip } from '../../core/trip/shapes.ts';
 
 /** Which shipped example the boat, engine and store of a trip came from; absent once they are the owner's own. */
@@ -13,21 +13,8 @@ export interface Draft {
   readonly origin: CraftOrigin;
 }
 
-const ORIGIN = { hullId: 'catamaran-3-6', engineId: 'petrol-15hp-4s', storeId: 'tank-12' } as const;
-
 /** What a newcomer sees: an example boat with one adult at the helm, no route, and nothing said about the day. */
 export function firstDraft(): Draft {
-  const craft = craftFrom(ORIGIN.hullId, ORIGIN.engineId, ORIGIN.storeId);
-  const helm = craft.hull.stations.find((station) => station.use === 'helm');
-  return {
-    origin: ORIGIN,
-    trip: {
-      version: 1,
-      craft,
-      load: { items: [{ id: 'p1', kind: 'adult', mass: 85, station: helm?.id, helm: true }] },
-      route: { shape: 'out-and-home', waypoints: [], speed: 'best-planing' },
-      conditions: { water: 'sea' },
-      policy: { reserve: [{ kind: 'thirds' }] },
-    },
-  };
+  // A test holds the file against the catalogue and the trip's own door.
+  return first as Draft;
 }

@@ -11,31 +11,6 @@ export const plannerStyles = css`
     grid-template-columns: minmax(0, 1fr);
   }
 
-  .tools {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-    align-items: end;
-  }
-
-  .tools label {
-    flex: 0 1 11rem;
-    color: var(--_muted);
-    font-size: 0.875em;
-  }
-
-  .tools select {
-    color: var(--_ink);
-  }
-
-  .tools input[type='file'] {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    min-height: 0;
-    opacity: 0;
-  }
-
   .note {
     margin: 0;
     padding: 10px 14px;
@@ -150,6 +125,16 @@ export const plannerStyles = css`
   .tells h2 {
     margin: 0 0 10px;
     font-size: 1.1em;
+  }
+
+  /* Room kept until the part has come. */
+  [data-part] :not(:defined) {
+    display: block;
+    min-height: 120px;
+  }
+
+  homeleg-curve-plot:not(:defined) {
+    min-height: 340px;
   }
 
   .unsettled {

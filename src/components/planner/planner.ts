@@ -1,45 +1,36 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
-import { property, query, state } from 'lit/decorators.js';
-import { readTripText } from '../../core/files/trip-schema.ts';
-import { readWaters } from '../../core/files/waters-file.ts';
+import { property, state } from 'lit/decorators.js';
 import type { Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { Plan, Policy, Trip, Verdict } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { FixWanted } from '../answer/answer.ts';
 import '../answer/answer.ts';
 import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
-import '../conditions-form/conditions-form.ts';
 import type { CraftEdited } from '../craft-form/craft-form.ts';
-import '../craft-form/craft-form.ts';
-import '../curve-plot/curve-plot.ts';
 import type { LoadEdited, StoreMoved } from '../deck-plan/deck-plan.ts';
-import '../deck-plan/deck-plan.ts';
 import type { FillEdited } from '../field/fill-field.ts';
-import '../field/fill-field.ts';
 import '../fuel-bar/fuel-bar.ts';
-import '../leg-table/leg-table.ts';
 import type { PolicyEdited } from '../reserve-form/reserve-form.ts';
-import '../reserve-form/reserve-form.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
-import '../route-map/route-map.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { AssumptionWanted } from '../trip-details/trip-details.ts';
-import '../trip-details/trip-details.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
-import '../waypoint-table/waypoint-table.ts';
-import { reasonText, verdictWords } from '../words/en.ts';
+import { verdictWords } from '../words/en.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { DraftKeeper } from './draft-keeper.ts';
-import { EXAMPLES, type ExampleName, exampleTrip } from './examples.ts';
+import { fetchWaters, SHIPPED_WATERS } from './fetch-waters.ts';
 import { type CraftOrigin, type Draft, firstDraft } from './first-trip.ts';
 import { mended } from './mended.ts';
+import { PartLoader } from './part-loader.ts';
+import type { Part } from './parts.ts';
 import { PlanMaker } from './plan-maker.ts';
 import { plannerStyles } from './planner.styles.ts';
-import { saveFile } from './save-file.ts';
 import { seated } from './seated.ts';
+import { ASSUMED_IN, hazardsOf, plannedSpeed } from './shown.ts';
 import { cardStates } from './states.ts';
+import { type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
 import { unusableIn } from './unusable.ts';
 
 /** A new plan is ready; `plan` is undefined while the trip is incomplete. */
@@ -47,10 +38,8 @@ export type PlanEvent = CustomEvent<{ trip: Trip; plan: Plan | undefined }>;
 /** The answer became another one. */
 export type VerdictEvent = CustomEvent<{ verdict: Verdict | undefined; before: Verdict | undefined }>;
 
-type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept';
-
-const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
-const SHIPPED_WATERS = 'haven';
+type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs';
+type Question = Exclude<Card, 'legs'>;
 
 /**
  * @summary Plans a trip of a small power boat: boat, load, route and conditions in; range, reserve, safe payload and a
@@ -83,12 +72,11 @@ export class Planner extends LitElement {
   @state() private message = '';
   @state() private cleared: Draft | undefined;
   @state() private announcement = '';
-  @state() private openCards: ReadonlySet<Card> = new Set<Card>(['boat', 'aboard', 'route', 'day', 'kept']);
-
-  @query('input[type="file"]') private filePicker!: HTMLInputElement;
+  @state() private openCards: ReadonlySet<Card> = new Set<Card>(['boat', 'aboard', 'route', 'day', 'kept', 'legs']);
 
   readonly #keeper = new DraftKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
   readonly #maker = new PlanMaker(this, (plan) => this.#told(plan));
+  readonly #parts = new PartLoader(this);
   #measures: Measures = measuresFor('nautical', 'en');
   #verdict: Verdict | undefined;
   #watersVisit = 0;
@@ -110,7 +98,7 @@ export class Planner extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (!this.hasUpdated) this.#restore();
+    if (!this.hasUpdated) void this.#restore();
     // On a phone the route comes first; the rest opens one by one.
     if (!this.hasUpdated && this.getBoundingClientRect().width < 700) this.openCards = new Set<Card>(['route']);
   }
@@ -127,6 +115,14 @@ export class Planner extends LitElement {
     }
   }
 
+  protected override updated(): void {
+    for (const place of this.renderRoot.querySelectorAll<HTMLElement>('[data-part]')) {
+      // A closed card has nothing to show yet.
+      if (place instanceof HTMLDetailsElement && !place.open) continue;
+      this.#parts.near(place, place.dataset.part as Part);
+    }
+  }
+
   override render() {
     const { plan, curve, problems, settled } = this.#maker;
     const measures = this.#measures;
@@ -134,7 +130,15 @@ export class Planner extends LitElement {
     const fuel = trip.craft.store.kind === 'tank';
     return html`
       <div class="bench">
-        ${this.#tools()} ${this.#notes()}
+        <homeleg-trip-tools
+          class="tools"
+          .trip=${trip}
+          .units=${this.units}
+          @units-picked=${this.#unitsPicked}
+          @trip-picked=${this.#tripPicked}
+          @fresh-wanted=${this.#freshWanted}
+        ></homeleg-trip-tools>
+        ${this.#notes()}
         <div class="asks">${this.#asks(trip, plan)}</div>
         <div class="tells" id="answer">
           <section class="bare">
@@ -152,7 +156,7 @@ export class Planner extends LitElement {
             <h2>${fuel ? words.fuelBar : words.chargeBar}</h2>
             <homeleg-fuel-bar .plan=${plan} .measures=${measures} .unusable=${unusableIn(trip)}></homeleg-fuel-bar>
           </section>
-          <section>
+          <section data-part="curve">
             <h2>${words.curve}</h2>
             <homeleg-curve-plot
               .curve=${curve}
@@ -160,7 +164,7 @@ export class Planner extends LitElement {
               .plannedSpeed=${plannedSpeed(plan, trip.route)}
             ></homeleg-curve-plot>
           </section>
-          <section class=${settled ? '' : 'unsettled'}>
+          <section class=${settled ? '' : 'unsettled'} data-part="details">
             <h2>${words.details}</h2>
             <homeleg-trip-details
               .plan=${plan}
@@ -170,40 +174,30 @@ export class Planner extends LitElement {
             ></homeleg-trip-details>
           </section>
         </div>
-        <section class="wide card">
+        <details
+          class="wide card"
+          id="legs"
+          data-part="legs"
+          ?open=${this.openCards.has('legs')}
+          @toggle=${(event: Event) => this.#toggled('legs', (event.currentTarget as HTMLDetailsElement).open)}
+        >
+          <summary>
+            <span></span>
+            <h2>${words.legs} <span class="state">${plan ? words.stretches(plan.legs.length) : ''}</span></h2>
+          </summary>
           <div class="inside">
-            <h2>${words.legs}</h2>
-            <homeleg-leg-table .plan=${plan} .measures=${measures} .departure=${trip.conditions.departure}></homeleg-leg-table>
+            <homeleg-leg-table
+              .plan=${plan}
+              .measures=${measures}
+              .departure=${trip.conditions.departure}
+            ></homeleg-leg-table>
           </div>
-        </section>
+        </details>
         <a class="strip" href="#answer" @click=${this.#toAnswer}>
           <homeleg-answer compact .plan=${plan} .measures=${measures}></homeleg-answer>
         </a>
       </div>
     `;
-  }
-
-  #tools() {
-    return html`<div class="tools" role="group" aria-label="Trip">
-      <label>
-        ${words.units}
-        <select @change=${this.#unitsPicked}>
-          ${UNITS.map((u) => html`<option value=${u} ?selected=${u === this.units}>${words.unitNames[u]}</option>`)}
-        </select>
-      </label>
-      <label>
-        ${words.examples}
-        <select @change=${this.#examplePicked}>
-          <option value="">${words.choose}</option>
-          ${EXAMPLES.map((name) => html`<option value=${name}>${words.exampleNames[name]}</option>`)}
-        </select>
-      </label>
-      <button type="button" @click=${this.#savePressed}>${words.save}</button>
-      <button type="button" @click=${() => this.filePicker.click()}>${words.open}</button>
-      <input type="file" accept=".json,application/json" tabindex="-1" aria-label=${words.open} @change=${this.#filePicked} />
-      <button type="button" @click=${() => globalThis.print()}>${words.print}</button>
-      <button type="button" class="quiet" @click=${this.#freshPressed}>${words.fresh}</button>
-    </div>`;
   }
 
   #notes() {
@@ -219,6 +213,7 @@ export class Planner extends LitElement {
       </p>`,
       this.#keeper.failed && html`<p class="note">${words.notKept}</p>`,
       this.watersFailed && html`<p class="note">${words.watersFailed}</p>`,
+      this.#parts.failed.size > 0 && html`<p class="note">${words.partFailed}</p>`,
     ].filter(Boolean);
     return notes.length > 0 ? html`<div class="notes">${notes}</div>` : nothing;
   }
@@ -319,10 +314,11 @@ export class Planner extends LitElement {
     ];
   }
 
-  #card(card: Card, step: number, { text, asks }: { text: string; asks: boolean }, inside: unknown) {
+  #card(card: Question, step: number, { text, asks }: { text: string; asks: boolean }, inside: unknown) {
     return html`<details
       class="card"
       id=${card}
+      data-part=${card}
       ?open=${this.openCards.has(card)}
       @toggle=${(event: Event) => this.#toggled(card, (event.currentTarget as HTMLDetailsElement).open)}
     >
@@ -374,9 +370,11 @@ export class Planner extends LitElement {
     }
   }
 
-  #restore(): void {
-    const kept = this.#keeper.load();
-    if (!kept) return;
+  async #restore(): Promise<void> {
+    const before = this.draft;
+    const kept = await this.#keeper.load();
+    // Whoever set a trip or began to type meanwhile goes first.
+    if (!kept || this.draft !== before) return;
     if ('draft' in kept) this.draft = kept.draft;
     else this.message = words.unreadable;
   }
@@ -388,7 +386,7 @@ export class Planner extends LitElement {
       this.loadedWaters = this.watersFile;
       return;
     }
-    const file = await fetchedWaters(this.waters);
+    const file = await fetchWaters(this.waters);
     if (visit !== this.#watersVisit) return;
     this.watersFailed = file === undefined;
     this.loadedWaters = file;
@@ -436,54 +434,24 @@ export class Planner extends LitElement {
     this.#change({ ...this.draft.trip, policy: detail.policy });
   }
 
-  #unitsPicked(event: Event): void {
-    this.units = (event.target as HTMLSelectElement).value as UnitSystem;
+  #unitsPicked({ detail }: UnitsPicked): void {
+    this.units = detail.units;
   }
 
-  async #examplePicked(event: Event): Promise<void> {
-    const picker = event.target as HTMLSelectElement;
-    const name = picker.value as ExampleName | '';
-    picker.value = '';
-    if (!name) return;
+  #tripPicked({ detail }: TripPicked): void {
+    if ('refused' in detail) this.message = detail.refused;
+    else this.#replace({ trip: detail.trip, origin: {} }, words.opened(detail.name));
+  }
+
+  #freshWanted(): void {
+    this.#replace(firstDraft(), words.cleared);
+  }
+
+  /** Another trip in place of this one, which can be taken back. */
+  #replace(draft: Draft, message: string): void {
     const before = this.draft;
-    const trip = await exampleTrip(name);
-    if (!trip) {
-      this.message = words.loadFailed;
-      return;
-    }
-    this.#change(trip, {});
-    this.message = words.opened(words.exampleNames[name]);
-    this.cleared = before;
-  }
-
-  #savePressed(): void {
-    const { trip } = this.draft;
-    saveFile(`${(trip.name ?? 'trip').replace(/[^\p{L}\p{N}]+/gu, '-')}.json`, JSON.stringify(trip, undefined, 2));
-  }
-
-  async #filePicked(): Promise<void> {
-    const file = this.filePicker.files?.[0];
-    this.filePicker.value = '';
-    if (!file) return;
-    const before = this.draft;
-    const read = readTripText(await file.text().catch(() => ''));
-    if (!read.ok) {
-      this.message = `${words.notOpened} ${read.problems
-        .slice(0, 3)
-        .map((p) => p.message)
-        .join(' ')}`;
-      return;
-    }
-    this.#change(read.value, {});
-    this.message = words.opened(file.name);
-    this.cleared = before;
-  }
-
-  #freshPressed(): void {
-    const before = this.draft;
-    const fresh = firstDraft();
-    this.#change(fresh.trip, fresh.origin);
-    this.message = words.cleared;
+    this.#change(draft.trip, draft.origin);
+    this.message = message;
     this.cleared = before;
   }
 
@@ -499,22 +467,7 @@ export class Planner extends LitElement {
   }
 
   #assumptionWanted({ detail }: AssumptionWanted): void {
-    const cards: Partial<Record<typeof detail.code, Card>> = {
-      fill: 'aboard',
-      'fill-gauge': 'aboard',
-      seat: 'aboard',
-      'tank-position': 'aboard',
-      'extra-load-at-centre': 'aboard',
-      wind: 'day',
-      stream: 'day',
-      sea: 'day',
-      'speed-in-waves': 'day',
-      'battery-temperature': 'day',
-      'keep-out-season': 'day',
-      'unmeasured-boat': 'boat',
-      'petrol-density': 'boat',
-    };
-    this.#show(cards[detail.code] ?? 'kept');
+    void this.#show(ASSUMED_IN[detail.code] ?? 'kept');
   }
 
   /** Opens a card and takes the reader there. */
@@ -530,32 +483,6 @@ export class Planner extends LitElement {
     // The fragment would look for the answer in the page, not in this element.
     event.preventDefault();
     this.renderRoot.querySelector('#answer')?.scrollIntoView({ block: 'start' });
-  }
-}
-
-/** Speed of the stretch most of the way is sailed at; before there is a plan what was planned as a figure. */
-function plannedSpeed(plan: Plan | undefined, route: Route): number | undefined {
-  if (!plan) return typeof route.speed === 'number' ? route.speed : undefined;
-  const longest = plan.legs.reduce((a, b) => (b.distance > a.distance ? b : a), plan.legs[0]!);
-  return longest.speedThroughWater;
-}
-
-function hazardsOf(plan: Plan | undefined, measures: Measures) {
-  return (plan?.reasons ?? [])
-    .filter((reason) => reason.at !== undefined && reason.level !== 'note')
-    .map((reason) => ({ at: reason.at!, text: reasonText(reason, measures, plan!.store) }));
-}
-
-async function fetchedWaters(name: string): Promise<WatersFile | undefined> {
-  try {
-    const value: unknown =
-      name === SHIPPED_WATERS
-        ? JSON.parse((await import('../../../shared/waters/haven.geojson?raw')).default)
-        : await (await fetch(name)).json();
-    const read = readWaters(value);
-    return read.ok ? read.value : undefined;
-  } catch {
-    return undefined;
   }
 }
 
