@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import type { Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
+import type { WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { Plan, Policy, Trip, Verdict } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { FixWanted } from '../answer/answer.ts';
