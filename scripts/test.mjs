@@ -45,7 +45,8 @@ const steps = [
       [
         packageFile('vitest', 'vitest.mjs'),
         'run',
-        '--reporter=dot',
+        '--silent=passed-only',
+        '--reporter=default',
         '--reporter=json',
         `--outputFile.json=${unitReport}`,
       ],
@@ -80,6 +81,7 @@ try {
   mkdirSync(reports, { recursive: true });
   const env = {
     ...process.env,
+    ...(process.stdout.isTTY ? {} : { NO_COLOR: '1' }),
     HOMELEG_BROWSER: browser,
     PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport,
     ASTRO_TELEMETRY_DISABLED: '1',
