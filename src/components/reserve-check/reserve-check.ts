@@ -199,7 +199,7 @@ export class ReserveCheck extends LitElement {
     this.#plan = undefined;
     if (weights === undefined || timeAllowed === undefined || weights.length === 0) {
       this.#trip = undefined;
-      this.#problems = [];
+      this.#problems = [{ code: 'weights-missing', path: 'weights', message: words.weightsMissing }];
       return;
     }
     this.#trip = hireTrip({

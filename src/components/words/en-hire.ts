@@ -3,6 +3,7 @@ export const hireWords = {
   boat: 'Boat',
   weights: 'Weights of everyone and their things',
   weightsHint: (unit: string) => `In ${unit}, with commas between: 85, 70, 32`,
+  weightsMissing: 'Type the weights of everyone aboard and the hours allowed',
   weightsProblem: 'Type weights as numbers above 0, with commas or spaces between.',
   route: 'Route',
   hoursOnly: 'No set route: engine running all the time allowed',
