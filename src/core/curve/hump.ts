@@ -23,12 +23,18 @@ export function speedAtFroude(boat: Boat, afloat: Afloat, froude: number): numbe
   return froude * Math.sqrt(GRAVITY * Math.cbrt(afloat.mass / boat.water.density));
 }
 
-/** The tightest speed of the climb onto the plane and its margin. */
-export function humpOf(boat: Boat, afloat: Afloat, weather: Weather): { speed: number; margin: number } {
+/** The tightest speed of the climb onto the plane, or up to `top` (m/s), and its margin. */
+export function humpOf(
+  boat: Boat,
+  afloat: Afloat,
+  weather: Weather,
+  top = Infinity,
+): { speed: number; margin: number } {
   let speed = 0;
   let margin = Infinity;
   for (let i = 0; i <= STEPS; i++) {
     const v = speedAtFroude(boat, afloat, FROM + ((PLANING_FROUDE - FROM) * i) / STEPS);
+    if (v > top) break;
     const here = marginOf(boat, steady(boat, afloat, v, weather).drive);
     if (here < margin) {
       margin = here;

@@ -6,7 +6,7 @@ import { strictestReserve } from './reserve.ts';
 import { AS_PLANNED, type Run, sail, type Tweak } from './sail.ts';
 import type { Scenario } from './scenario.ts';
 import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
-import { factorSpread, needOf, usableDeviation } from './spread.ts';
+import { factorSpread, needOf, withGauge } from './spread.ts';
 
 /** What fuel or charge alone says of a trip. */
 export interface FuelVerdict {
@@ -22,6 +22,8 @@ export interface FuelVerdict {
   readonly badUsable: number;
   /** Standard deviation the factors leave in the need, relative; the same for the bad cases. */
   readonly spread: number;
+  /** Time the slowest of the runs takes that the plan must stand, s. */
+  readonly slowest: number;
 }
 
 export interface FuelQuestion extends WhatIf {
@@ -38,17 +40,14 @@ export interface FuelQuestion extends WhatIf {
 export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): FuelVerdict {
   const tweak = question.tweak ?? AS_PLANNED;
   const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
-  const run = sail(prepared, shown, tweak, { gradient: question.spread === undefined });
+  const runs = shown.map((scenario) => sail(prepared, scenario, tweak, { gradient: question.spread === undefined }));
+  const run = runs.reduce((a, b) => (b.need > a.need ? b : a));
   const spread = question.spread ?? factorSpread(prepared, run);
   const need = needOf(prepared, run, spread);
-  const usable = prepared.usable(shown);
-  const underWay = run.time - run.sailed.reduce((sum, s) => sum + s.stretch.stop, 0);
-  const meanFlow = run.possible && underWay > 0 ? run.need / underWay : Infinity;
-  const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow);
-  const need90 = needAt(
-    { nodes: need.nodes, spread: Math.hypot(need.spread, usableDeviation(prepared) / Math.max(usable, 1e-9)) },
-    0.9,
-  );
+  const usable = prepared.usable(run.scenario);
+  const slowest = Math.max(...runs.map(({ time }) => time));
+  const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow(run));
+  const need90 = needAt(withGauge(prepared, run, need, usable), 0.9);
   const { badCase, badUsable } = worst(prepared, bad, tweak, spread);
   const verdict: Verdict =
     !run.possible || usable <= 0 || run.need > usable - reserve || need90 > usable
@@ -56,7 +55,13 @@ export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): Fu
       : badCase.left > 0
         ? 'go'
         : 'marginal';
-  return { verdict, run, need, usable, reserve, rule, need90, badCase, badUsable, spread };
+  return { verdict, run, need, usable, reserve, rule, need90, badCase, badUsable, spread, slowest };
+}
+
+/** Of the stretches alone: slow manoeuvring would thin a reserve told in minutes of it. */
+function meanFlow(run: Run): number {
+  const underWay = run.sailed.reduce((sum, s) => sum + s.time, 0);
+  return run.possible && underWay > 0 ? (run.need - run.manoeuvring) / underWay : Infinity;
 }
 
 /** The bad case that leaves least, sailed at the speeds the boat can hold. */

@@ -33,10 +33,58 @@ export function humpVerdict(margin: number): Verdict {
   return margin < 1 ? 'no-go' : margin < HUMP_MARGIN ? 'marginal' : 'go';
 }
 
-/** Stretches sailed at planing speed. */
-export function planingStretches(prepared: Prepared, run: Run): readonly Sailed[] {
+/**
+ * The stretches as sailed; where the sea slows one also as planned, in flat water if the sea is known: it must be in
+ * the boat at all; and with an unknown seat each also as if it were at the other end.
+ */
+export function asked(prepared: Prepared, run: Run): readonly Sailed[] {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  return run.sailed.filter((s) => s.speed >= speedAtFroude(boat, s.afloat, PLANING_FROUDE));
+  const flat = prepared.trip.conditions.sea !== undefined;
+  const again = (s: Sailed, change: Partial<Sailed>): Sailed => {
+    const now = { ...s, ...change };
+    return { ...now, steady: steady(boat, now.afloat, now.speed, now.weather) };
+  };
+  const all = [...run.sailed];
+  for (const s of run.sailed) {
+    if (s.speed >= s.planned) continue;
+    const weather = flat ? { headwind: s.weather.headwind, waveHeight: 0 } : s.weather;
+    all.push(again(s, { speed: s.planned, weather }));
+  }
+  if (prepared.forwardMoment === 0) return all;
+  const shift = (run.scenario.forward ? -1 : 1) * prepared.forwardMoment;
+  return [...all, ...all.map((s) => again(s, { afloat: { ...s.afloat, lcg: s.afloat.lcg + shift / s.afloat.mass } }))];
+}
+
+/** How a boat gets up to a speed, m/s. */
+export interface Climb {
+  readonly afloat: Afloat;
+  readonly weather: Weather;
+  readonly top: number;
+}
+
+/** The climb to the fastest of these stretches, as heavy, far aft and against as much wind and sea as any of them. */
+export function climbOf(stretches: readonly Sailed[]): Climb {
+  let { mass, lcg } = stretches[0]!.afloat;
+  let top = 0;
+  let headwind = -Infinity;
+  let waveHeight = 0;
+  for (const s of stretches) {
+    mass = Math.max(mass, s.afloat.mass);
+    lcg = Math.min(lcg, s.afloat.lcg);
+    top = Math.max(top, s.speed);
+    headwind = Math.max(headwind, s.weather.headwind);
+    waveHeight = Math.max(waveHeight, s.weather.waveHeight);
+  }
+  const { airArea } = stretches[0]!.afloat;
+  return { afloat: { mass, lcg, airArea }, weather: { headwind, waveHeight }, top };
+}
+
+/** The tightest speed on the way up and its margin; a speed that itself is the tightest has no hump before it. */
+export function climbed(boat: Boat, { afloat, weather, top }: Climb): { speed: number; margin: number } {
+  const hump = humpOf(boat, afloat, weather, top);
+  if (top >= speedAtFroude(boat, afloat, PLANING_FROUDE)) return hump;
+  const own = marginOf(boat, steady(boat, afloat, top, weather).drive);
+  return hump.margin < own ? hump : { speed: top, margin: Infinity };
 }
 
 /** What the engine says of extra mass (kg) or more headwind (m/s) on this run: each answer only worsens with more. */
@@ -53,16 +101,16 @@ export function worse(a: Verdict, b: Verdict): Verdict {
 
 export function holding(prepared: Prepared, run: Run): Holding {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const planing = planingStretches(prepared, run);
-  const hardest = distinct(run.sailed);
+  const all = asked(prepared, run);
+  const climb = climbOf(all);
+  const hardest = distinct(all);
   const asSailed = (s: Sailed): number => s.weather.headwind;
   return {
     planes: (extra, headwind = asSailed) => {
-      if (planing.length === 0) return 'go';
-      const { afloat } = planing[0]!;
-      const ahead = planing.reduce((most, s) => Math.max(most, headwind(s)), -Infinity);
-      const weather = { headwind: ahead, waveHeight: run.scenario.waveHeight };
-      return humpVerdict(humpOf(boat, { ...afloat, mass: afloat.mass + extra }, weather).margin);
+      const { afloat, weather, top } = climb;
+      const ahead = all.reduce((most, s) => Math.max(most, headwind(s)), -Infinity);
+      const heavier = { ...afloat, mass: afloat.mass + extra };
+      return humpVerdict(climbed(boat, { afloat: heavier, weather: { ...weather, headwind: ahead }, top }).margin);
     },
     speeds: (extra, headwind = asSailed) => {
       let verdict: Verdict = 'go';

@@ -1,10 +1,11 @@
-import { HUMP_MARGIN, humpOf, marginOf } from '../curve/hump.ts';
+import type { Plate } from '../craft/shapes.ts';
+import { HUMP_MARGIN, marginOf } from '../curve/hump.ts';
 import { steady } from '../curve/steady.ts';
 import { hullFlags } from '../hull/flags.ts';
 import { mayPorpoise } from '../hull/porpoising.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import { plateFindings } from '../load/plate.ts';
-import { HELD_IN, heldProbability, humpVerdict, planingStretches } from './holding.ts';
+import { asked, climbed, climbOf, HELD_IN, heldProbability, humpVerdict } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
 import { UNKNOWN } from './scenario.ts';
@@ -48,7 +49,7 @@ function plateReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
           : [{ code: 'smaller-engine' }],
   }));
   if (craft.hull.plate === 'none') reasons.push({ code: 'no-plate', level: 'marginal' });
-  else if (craft.hull.plate?.maxLoad === undefined || craft.hull.plate.persons === undefined) {
+  else if (!fullyRead(craft.hull.plate)) {
     reasons.push({ code: 'plate-unknown', level: 'marginal', fixes: [{ code: 'read-plate' }] });
   }
   if (balance.persons === 0)
@@ -57,9 +58,15 @@ function plateReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
   return reasons;
 }
 
+/** Every plate names load and persons, an EU one the design category too. */
+function fullyRead(plate: Plate | undefined): boolean {
+  if (plate?.maxLoad === undefined || plate.persons === undefined) return false;
+  return plate.scheme !== 'eu' || plate.category !== undefined;
+}
+
 function speedReasons(prepared: Prepared, run: Run): Reason[] {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const stuck = indices(run, (s) => !s.possible);
+  const stuck = indices(run.sailed, (s) => !s.possible);
   const reasons: Reason[] = [];
   if (stuck.length > 0) {
     const first = run.sailed.find((s) => !s.possible)!;
@@ -72,9 +79,10 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
       at: first.stretch.from,
     });
   }
-  const over = indices(run, (s) => marginOf(boat, s.steady.drive) < 1);
+  const all = asked(prepared, run);
+  const over = indices(all, (s) => marginOf(boat, s.steady.drive) < 1);
   if (over.length > 0) {
-    const worst = most(run, (s) => -marginOf(boat, s.steady.drive));
+    const worst = most(all, (s) => -marginOf(boat, s.steady.drive));
     const limit = highestHeld(prepared, worst);
     reasons.push({
       code: 'speed-not-held',
@@ -87,9 +95,9 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
     });
     return reasons;
   }
-  const doubtful = indices(run, (s) => heldProbability(boat, s.afloat, s.speed, s.steady) < HELD_IN);
+  const doubtful = indices(all, (s) => heldProbability(boat, s.afloat, s.speed, s.steady) < HELD_IN);
   if (doubtful.length > 0) {
-    const worst = most(run, (s) => -heldProbability(boat, s.afloat, s.speed, s.steady));
+    const worst = most(all, (s) => -heldProbability(boat, s.afloat, s.speed, s.steady));
     reasons.push({
       code: 'speed-uncertain',
       level: 'marginal',
@@ -111,11 +119,8 @@ function highestHeld(prepared: Prepared, s: Sailed): number {
 }
 
 function humpReasons(prepared: Prepared, run: Run): Reason[] {
-  const planing = planingStretches(prepared, run);
-  if (planing.length === 0) return [];
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const worst = planing.reduce((a, b) => (b.weather.headwind > a.weather.headwind ? b : a));
-  const hump = humpOf(boat, planing[0]!.afloat, worst.weather);
+  const hump = climbed(boat, climbOf(asked(prepared, run)));
   const level = humpVerdict(hump.margin);
   if (level === 'go') return [];
   return [
@@ -174,23 +179,23 @@ function methodReasons(prepared: Prepared, run: Run): Reason[] {
   const { hull } = prepared.trip.craft;
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const reasons: Reason[] = [];
-  const outside = indices(run, (s) => {
+  const outside = indices(run.sailed, (s) => {
     const state = { mass: s.afloat.mass, lcg: s.afloat.lcg, water: boat.water };
     return hullFlags(hull, state, s.steady.hull).some((flag) => flag !== 'lcg-range');
   });
   if (outside.length > 0) reasons.push({ code: 'outside-method', level: 'note', legs: outside });
-  const hopping = indices(run, (s) => mayPorpoise(hull.deadriseDeg, s.steady.hull));
+  const hopping = indices(run.sailed, (s) => mayPorpoise(hull.deadriseDeg, s.steady.hull));
   if (hopping.length > 0)
     reasons.push({ code: 'porpoising', level: 'note', legs: hopping, fixes: [{ code: 'move-forward' }] });
   return reasons;
 }
 
-function indices(run: Run, matches: (s: Sailed) => boolean): readonly number[] {
+function indices(sailed: readonly Sailed[], matches: (s: Sailed) => boolean): readonly number[] {
   const legs = new Set<number>();
-  for (const s of run.sailed) if (matches(s)) legs.add(s.stretch.leg);
+  for (const s of sailed) if (matches(s)) legs.add(s.stretch.leg);
   return [...legs];
 }
 
-function most(run: Run, score: (s: Sailed) => number): Sailed {
-  return run.sailed.reduce((a, b) => (score(b) > score(a) ? b : a));
+function most(sailed: readonly Sailed[], score: (s: Sailed) => number): Sailed {
+  return sailed.reduce((a, b) => (score(b) > score(a) ? b : a));
 }

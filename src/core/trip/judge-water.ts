@@ -4,8 +4,8 @@ import { inSeason } from '../route/season.ts';
 import type { Hazard } from '../route/split-legs.ts';
 import { beaufortOf } from '../water/beaufort.ts';
 import { seaLimits } from '../water/sea-speed.ts';
+import type { FuelVerdict } from './fuel-verdict.ts';
 import type { Prepared } from './prepare.ts';
-import type { Run } from './sail.ts';
 import type { Reason, ReasonCode } from './shapes.ts';
 
 /** Boats below 6 m stay in from force 5 on exposed water unless they set another limit (common practice, no source). */
@@ -23,8 +23,13 @@ const HAZARD = {
 } as const satisfies Record<string, readonly [ReasonCode, 'no-go' | 'marginal']>;
 
 /** Reasons that lie in waters, wind, sea and time, given or not. */
-export function judgeWater(prepared: Prepared, run: Run): readonly Reason[] {
-  return [...hazardReasons(prepared), ...windReasons(prepared), ...seaReasons(prepared), ...timeReasons(prepared, run)];
+export function judgeWater(prepared: Prepared, fuel: FuelVerdict): readonly Reason[] {
+  return [
+    ...hazardReasons(prepared),
+    ...windReasons(prepared),
+    ...seaReasons(prepared),
+    ...timeReasons(prepared, fuel),
+  ];
 }
 
 function hazardReasons(prepared: Prepared): Reason[] {
@@ -146,18 +151,18 @@ function seaReasons({ trip }: Prepared): Reason[] {
   return reasons;
 }
 
-function timeReasons({ trip }: Prepared, run: Run): Reason[] {
+function timeReasons({ trip }: Prepared, { run, slowest }: FuelVerdict): Reason[] {
   const allowed = trip.policy.timeAllowed;
   if (allowed === undefined || !run.possible) return [];
   const stopped = run.sailed.reduce((sum, s) => sum + s.stretch.stop, 0);
-  const late = stopped + (run.time - stopped) * Math.exp(1.2816 * TIME_SPREAD);
-  if (run.time > allowed) {
+  const late = stopped + (slowest - stopped) * Math.exp(1.2816 * TIME_SPREAD);
+  if (slowest > allowed) {
     return [
       {
         code: 'late',
         level: 'no-go',
         measure: 'time',
-        value: run.time,
+        value: slowest,
         limit: allowed,
         fixes: [{ code: 'shorten-route' }],
       },

@@ -22,14 +22,17 @@ export interface Need {
   readonly spread: number;
 }
 
-/** Probability that the need stays within what is available, itself known to `availableDeviation` (same unit). */
+/**
+ * Probability that the need stays within what is available, itself known to `availableDeviation` (same unit). Below the
+ * need that error counts as a share of the need: as a share of next to nothing it would make an empty tank a toss-up.
+ */
 export function probabilityWithin(need: Need, available: number, availableDeviation = 0): number {
   if (!(available > 0)) return 0;
-  const spread = Math.max(Math.hypot(need.spread, availableDeviation / available), 1e-9);
   let sum = 0;
   for (let k = 0; k < NODES.length; k++) {
     const node = need.nodes[k]!;
     if (node === Infinity) continue;
+    const spread = Math.max(Math.hypot(need.spread, availableDeviation / Math.max(available, node)), 1e-9);
     sum += WEIGHTS[k]! * (node > 0 ? normalCdf(Math.log(available / node) / spread) : 1);
   }
   return Math.min(sum, 1);

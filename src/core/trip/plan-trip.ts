@@ -1,11 +1,10 @@
-import { humpOf } from '../curve/hump.ts';
 import { balanceAt } from '../load/balance.ts';
 import type { Waters } from '../route/waters.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
 import { fillNeeded } from './fill-needed.ts';
 import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
-import { holding, planingStretches } from './holding.ts';
+import { climbed, climbOf, holding } from './holding.ts';
 import { judgeBoat } from './judge-boat.ts';
 import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
 import { judgeWater } from './judge-water.ts';
@@ -17,7 +16,7 @@ import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
 import type { Plan, Trip } from './shapes.ts';
 import { slowestUse } from './slowest-use.ts';
-import { usableDeviation } from './spread.ts';
+import { usableDeviation, withGauge } from './spread.ts';
 import { tippingValues } from './tipping.ts';
 import { turnPoints } from './turn-back.ts';
 
@@ -67,14 +66,10 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const humpSpeed = credibleHump(prepared, first);
   const fuel = humpSpeed === undefined ? first : fuelVerdict(prepared, { spread: first.spread, humpSpeed });
   const { run, usable, reserve } = fuel;
-  const balance = balanceAt(prepared.base, prepared.storeMass(run.scenario.fill));
-  const deviation = usableDeviation(prepared);
-  const withGauge = {
-    nodes: fuel.need.nodes,
-    spread: Math.hypot(fuel.need.spread, deviation / Math.max(usable, 1e-9)),
-  };
-  const low = Math.min(needAt(withGauge, 0.1), run.need);
-  const high = Math.max(needAt(withGauge, 0.9), run.need);
+  const balance = balanceAt(prepared.base, prepared.storeMass(run.scenario.weighs));
+  const spread = withGauge(prepared, run, fuel.need, usable);
+  const low = Math.min(needAt(spread, 0.1), run.need);
+  const high = Math.max(needAt(spread, 0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
   const filled = options.quick ? undefined : fillNeeded(prepared, fuel.spread, humpSpeed);
   const holds = holding(prepared, run);
@@ -82,7 +77,7 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
     ...judgeBoat(prepared, run, balance),
-    ...judgeWater(prepared, run),
+    ...judgeWater(prepared, fuel),
   ]);
   return {
     verdict: verdictOf(reasons),
@@ -93,12 +88,12 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
     reserve,
     reserveRule: fuel.rule,
     need: { low, median: run.need, high },
-    need95: needAt(withGauge, 0.95),
+    need95: needAt(spread, 0.95),
     needOut: run.needOut,
     needHome: run.needHome,
     manoeuvring: run.manoeuvring,
     left: { low: usable - high, median: usable - run.need, high: usable - low },
-    probability: Math.min(probabilityWithin(fuel.need, usable - reserve, deviation), MOST_SURE),
+    probability: Math.min(probabilityWithin(fuel.need, usable - reserve, usableDeviation(prepared)), MOST_SURE),
     badCase: fuel.badCase,
     distance: run.sailed.reduce((sum, s) => sum + s.stretch.distance, 0),
     distanceOut: run.sailed.reduce((sum, s) => sum + (s.stretch.part === 'out' ? s.stretch.distance : 0), 0),
@@ -120,11 +115,9 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
 /** Labouring at the hump on the way home is credible in an unknown or real sea, or where the hump is barely crossed. */
 function credibleHump(prepared: Prepared, { run }: FuelVerdict): number | undefined {
   const { sea } = prepared.trip.conditions;
-  const planing = planingStretches(prepared, run);
-  if (planing.length === 0) return undefined;
-  const hump = humpOf(prepared.boatAt(run.scenario.batteryTemperatureC), planing[0]!.afloat, planing[0]!.weather);
+  const { margin, speed } = climbed(prepared.boatAt(run.scenario.batteryTemperatureC), climbOf(run.sailed));
   const rough = sea === undefined || run.scenario.waveHeight > FLAT * prepared.trip.craft.hull.length;
-  return rough || hump.margin < LABOURING ? hump.speed : undefined;
+  return margin < Infinity && (rough || margin < LABOURING) ? speed : undefined;
 }
 
 function fixesOf(prepared: Prepared, fuel: FuelVerdict, filled: number | undefined): FuelFixes {

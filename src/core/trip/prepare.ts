@@ -1,14 +1,16 @@
+import type { Station } from '../craft/shapes.ts';
 import { type Boat, boatOf } from '../curve/boat.ts';
 import { usableCharge } from '../drive/battery.ts';
 import { idleFlow } from '../drive/demand.ts';
 import { FULL_FILL, fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
 import { type BalanceBase, balanceBase } from '../load/balance.ts';
 import { placed } from '../load/placing.ts';
+import type { Load } from '../load/shapes.ts';
 import { sailedLegs } from '../route/sailed-legs.ts';
 import { type Hazard, type Stretch, splitLegs } from '../route/split-legs.ts';
 import type { Waters } from '../route/waters.ts';
 import { GRAVITY } from '../units/constants.ts';
-import { badCases, expected, type Scenario } from './scenario.ts';
+import { badCases, expected, type Given, type Scenario } from './scenario.ts';
 import type { Trip } from './shapes.ts';
 
 /** Warm-up, casting off and coming alongside together, s (common practice, no source: 5 to 10 minutes). */
@@ -22,6 +24,8 @@ export interface Prepared {
   readonly waters: Waters | undefined;
   readonly base: BalanceBase;
   readonly unknownSeats: readonly string[];
+  /** What moving everybody of unknown seat from the aft-most to the foremost adds to the moment, kg m. */
+  readonly forwardMoment: number;
   readonly stretches: readonly Stretch[];
   readonly hazards: readonly Hazard[];
   readonly turningIndex: number;
@@ -60,13 +64,14 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
     }
     return boat;
   };
-  const boat = boatAt(expected({ conditions, fill: load.fill, length: craft.hull.length }).batteryTemperatureC);
+  const boat = boatAt(expected(givenOf(trip)).batteryTemperatureC);
   const store = craft.store;
   return {
     trip,
     waters,
     base,
     unknownSeats,
+    forwardMoment: unknownSeats.length > 0 ? balanceBase(craft, seatedForward(trip)).momentX - base.momentX : 0,
     stretches: cut.stretches.map((s) => ({ ...s, distance: s.distance * drawnFactor })),
     hazards: cut.hazards,
     turningIndex,
@@ -98,16 +103,42 @@ export interface WhatIf {
   readonly windSpeed?: number | undefined;
 }
 
-/** The run that is shown and the bad cases beside it. `humpSpeed` where labouring at the hump is credible. */
+/** What a trip says, or what is asked of it instead. */
+export function givenOf(trip: Trip, { fill, windSpeed }: WhatIf = {}): Given {
+  const { conditions, craft, route } = trip;
+  const oneWay = route.shape === 'one-way';
+  return { conditions, oneWay, fill: fill ?? givenFill(trip), windSpeed, length: craft.hull.length };
+}
+
+/**
+ * The runs a plan must stand and the bad cases beside them. In an unknown sea there are two: slowed by small waves, and
+ * keeping the planned speed through them; with an unknown seat each counts far aft and far forward. `humpSpeed` where labouring at the hump is credible.
+ */
 export function scenariosOf(
   prepared: Prepared,
   humpSpeed: number | undefined,
-  { fill, windSpeed }: WhatIf = {},
-): { readonly shown: Scenario; readonly bad: readonly Scenario[] } {
+  whatIf?: WhatIf,
+): { readonly shown: readonly Scenario[]; readonly bad: readonly Scenario[] } {
   const { conditions, craft } = prepared.trip;
-  const given = { conditions, fill: fill ?? givenFill(prepared.trip), windSpeed, length: craft.hull.length };
+  const given = givenOf(prepared.trip, whatIf);
   const home = { slow: prepared.displacementSpeed, hump: humpSpeed, electric: craft.drive.kind === 'electric' };
-  return { shown: expected(given), bad: badCases(given, home) };
+  const slowed = expected(given);
+  const shown = conditions.sea === undefined ? [{ ...slowed, unslowed: true }, slowed] : [slowed];
+  const bad = badCases(given, home);
+  return prepared.forwardMoment === 0 ? { shown, bad } : { shown: bothWays(shown), bad: bothWays(bad) };
+}
+
+/** A seat far aft costs most over the hump, one far forward most above it. */
+function bothWays(scenarios: readonly Scenario[]): readonly Scenario[] {
+  return scenarios.flatMap((scenario) => [scenario, { ...scenario, forward: true }]);
+}
+
+function seatedForward({ craft, load }: Trip): Load {
+  const seats = craft.hull.stations.filter(({ use }) => use === 'seat' || use === 'helm');
+  const fore = seats.reduce<Station | undefined>((a, b) => (a && a.x >= b.x ? a : b), undefined);
+  const at = fore ?? { x: craft.hull.wettedLength / 2, y: 0 };
+  const { unknownSeats } = placed(craft.hull, load);
+  return { ...load, items: load.items.map((item) => (unknownSeats.includes(item.id) ? { ...item, at } : item)) };
 }
 
 /** The fill as given, where a full tank holds no more than leaves the petrol room to expand. */

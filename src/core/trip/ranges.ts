@@ -2,7 +2,7 @@ import { steady } from '../curve/steady.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
 import { compass, legBetween } from '../route/distance.ts';
 import type { Prepared } from './prepare.ts';
-import { afloatWith, type Run, streamOn, windOn } from './sail.ts';
+import { afloatIn, type Run, streamOn, windOn } from './sail.ts';
 
 export interface Ranges {
   readonly oneWay: number;
@@ -35,7 +35,7 @@ function perMetre(
   way: { part: 'out' | 'home'; trackDeg: number },
 ): number {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const afloat = afloatWith(prepared, prepared.storeMass(run.scenario.fill));
+  const afloat = afloatIn(prepared, run.scenario, prepared.storeMass(run.scenario.weighs));
   const weather = { headwind: windOn(way, run.scenario), waveHeight: run.scenario.waveHeight };
   const stream = streamOn(way, run.scenario);
   const triangle = stream

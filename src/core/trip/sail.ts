@@ -69,14 +69,14 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   const own = new Float64Array(7);
   const sailed: Sailed[] = [];
   const reachable = new Map<string, number>();
-  let store = prepared.storeMass(scenario.fill);
+  let store = prepared.storeMass(scenario.weighs);
   let need = 0;
   let needOut = 0;
   let needHome = 0;
   let time = prepared.manoeuvring;
   let possible = true;
 
-  const atStart = afloatWith(prepared, store, tweak);
+  const atStart = afloatIn(prepared, scenario, store, tweak);
   const slow = steady(boat, atStart, MANOEUVRE_SPEED);
   const manoeuvringFlow = Math.max(slow.flow, prepared.idle) * tweak.use;
   const manoeuvring = manoeuvringFlow * prepared.manoeuvring;
@@ -87,7 +87,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   }
 
   for (const stretch of prepared.stretches) {
-    const afloat = afloatWith(prepared, store, tweak);
+    const afloat = afloatIn(prepared, scenario, store, tweak);
     const weather: Weather = { headwind: windOn(stretch, scenario), waveHeight: scenario.waveHeight };
     const stream = streamOn(stretch, scenario);
     const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);
@@ -141,20 +141,22 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
 }
 
 /** Mass, centre of gravity and frontal area with this much (kg) in the tanks. */
-export function afloatWith(prepared: Prepared, storeMass: number, tweak = AS_PLANNED): Afloat {
+export function afloatIn(prepared: Prepared, { forward }: Scenario, storeMass: number, tweak = AS_PLANNED): Afloat {
   const now = balanceAt(prepared.base, prepared.burns ? storeMass : 0);
-  return { mass: now.allUpMass + tweak.extraMass, lcg: now.lcg, airArea: now.airArea };
+  const lcg = forward ? now.lcg + prepared.forwardMoment / now.allUpMass : now.lcg;
+  return { mass: now.allUpMass + tweak.extraMass, lcg, airArea: now.airArea };
 }
 
 /** Wind from ahead along a stretch, m/s. */
 export function windOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): number {
-  if (scenario.headwindHome !== undefined && stretch.part === 'home') return scenario.headwindHome;
+  const home = scenario.oneWay || stretch.part === 'home';
+  if (scenario.headwindHome !== undefined && home) return scenario.headwindHome;
   return scenario.wind ? headwind(scenario.wind, stretch.trackDeg) : 0;
 }
 
 /** The stream on a stretch, undefined for slack water. */
 export function streamOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): Stream | undefined {
-  if (scenario.foulHome !== undefined && stretch.part === 'home') {
+  if (scenario.foulHome !== undefined && (scenario.oneWay || stretch.part === 'home')) {
     return { setDeg: (stretch.trackDeg + 180) % 360, rate: scenario.foulHome };
   }
   return scenario.stream;
@@ -189,6 +191,7 @@ function wantedSpeed(
     if (scenario.homeCap !== undefined) speed = Math.min(speed, scenario.homeCap);
   }
   const limited = stretch.limit !== undefined ? Math.min(speed, stretch.limit) : speed;
+  if (scenario.unslowed) return { planned: limited, wanted: limited };
   return { planned: limited, wanted: inWaves(prepared, boat, afloat, limited, scenario.waveHeight) };
 }
 

@@ -1,3 +1,4 @@
+import { FULL_FILL } from '../drive/tank.ts';
 import type { Conditions, Stream, Wind } from '../water/shapes.ts';
 import type { BadCaseKind } from './shapes.ts';
 
@@ -10,12 +11,20 @@ export interface Scenario {
   /** Straight against every leg home in place of `stream`, m/s. */
   readonly foulHome: number | undefined;
   readonly waveHeight: number;
+  /** On a trip one way `headwindHome` and `foulHome` hold on every leg. */
+  readonly oneWay: boolean;
+  /** Planned speeds are kept whatever the waves: nobody knows whether they are there. */
+  readonly unslowed?: boolean;
   readonly fill: number;
+  /** Share of the store whose weight is carried: an unknown fill feeds as little and weighs as much as it may. */
+  readonly weighs: number;
   readonly batteryTemperatureC: number;
   /** No faster home than this, m/s. */
   readonly homeCap?: number;
   /** Home at this speed whatever was planned, m/s. */
   readonly homeSpeed?: number;
+  /** Those whose seat nobody gave sit as far forward as anybody can, not as far aft. */
+  readonly forward?: boolean;
   readonly kinds: readonly BadCaseKind[];
 }
 
@@ -43,6 +52,7 @@ export function oneForceMore(speed: number): number {
 /** What somebody said of a trip, or asks "what if" about. */
 export interface Given {
   readonly conditions: Conditions;
+  readonly oneWay: boolean;
   readonly fill: number | undefined;
   /** Of the hull, m. */
   readonly length: number;
@@ -51,7 +61,7 @@ export interface Given {
 }
 
 /** The plan that is shown: what was given, and the stated assumption for the rest. */
-export function expected({ conditions, fill, windSpeed, length }: Given): Scenario {
+export function expected({ conditions, oneWay, fill, windSpeed, length }: Given): Scenario {
   const { wind, stream, sea } = conditions;
   const blowing = typeof wind === 'object' ? wind : undefined;
   const ahead = windSpeed ?? (wind === undefined ? UNKNOWN.headwindHome[0] : undefined);
@@ -61,7 +71,9 @@ export function expected({ conditions, fill, windSpeed, length }: Given): Scenar
     stream: typeof stream === 'object' ? stream : undefined,
     foulHome: stream === undefined ? UNKNOWN.foulHome[0] : undefined,
     waveHeight: sea === undefined ? UNKNOWN.waves[0] * length : sea === 'calm' ? 0 : sea.height,
+    oneWay,
     fill: fill ?? UNKNOWN.fill[0],
+    weighs: fill ?? FULL_FILL,
     batteryTemperatureC: conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
     kinds: [],
   };

@@ -41,6 +41,12 @@ export function usableDeviation(prepared: Prepared): number {
   return prepared.full * GAUGE_ERROR[prepared.trip.load.fillKnownBy ?? 'gauge'];
 }
 
+/** The need with the error of the gauge added to its spread, for figures held against what is usable. */
+export function withGauge(prepared: Prepared, run: Run, need: Need, usable: number): Need {
+  const error = usableDeviation(prepared) / Math.max(usable, run.need, 1e-9);
+  return { nodes: need.nodes, spread: Math.hypot(need.spread, error) };
+}
+
 /** Need when a steady stream error helps out and hinders home (m/s); Infinity when a leg makes no headway. */
 function needWithStream(run: Run, error: number): number {
   if (!run.possible) return Infinity;

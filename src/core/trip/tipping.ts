@@ -4,7 +4,7 @@ import { fullFill } from './fill-needed.ts';
 import { type FuelQuestion, type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
 import { type Holding, worse } from './holding.ts';
 import { FRESH_BREEZE } from './judge-water.ts';
-import { givenFill, type Prepared } from './prepare.ts';
+import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
 import { type Sailed, windOn } from './sail.ts';
 import { expected } from './scenario.ts';
@@ -92,7 +92,7 @@ function knobs(
   const { plate } = trip.craft.hull;
   const spare = plate && plate !== 'none' && plate.maxLoad !== undefined ? plate.maxLoad - balance.counted : Infinity;
   const crew = balance.peopleAndGear;
-  const scenario = expected({ conditions: trip.conditions, fill: givenFill(trip), length: trip.craft.hull.length });
+  const scenario = expected(givenOf(trip));
   const wind = scenario.headwindHome ?? scenario.wind?.speed ?? 0;
   const asItIs = worse(holds.planes(0), holds.speeds(0));
   return [
@@ -146,8 +146,7 @@ function windLimit({ trip }: Prepared, speed: number): Verdict {
 
 /** What the engine says with this wind in place of the given. */
 function heldAgainst(prepared: Prepared, holds: Holding, windSpeed: number): Verdict {
-  const { conditions, craft } = prepared.trip;
-  const scenario = expected({ conditions, fill: givenFill(prepared.trip), length: craft.hull.length, windSpeed });
+  const scenario = expected(givenOf(prepared.trip, { windSpeed }));
   const headwind = (s: Sailed): number => windOn(s.stretch, scenario);
   return worse(holds.planes(0, headwind), holds.speeds(0, headwind));
 }

@@ -4,18 +4,18 @@ import type { Curve } from '../curve/shapes.ts';
 import { usableCharge } from '../drive/battery.ts';
 import { fuelMass, usableFuel } from '../drive/tank.ts';
 import { balanceAt, balanceBase } from '../load/balance.ts';
-import { givenFill } from './prepare.ts';
-import { UNKNOWN } from './scenario.ts';
+import { givenOf } from './prepare.ts';
+import { expected } from './scenario.ts';
 import type { Trip } from './shapes.ts';
 
 /** The consumption curve of a trip's boat as it is loaded at departure, with this headwind (m/s) in flat water. */
 export function tripCurve(trip: Trip, headwind = 0): Curve {
   const { craft, load, conditions } = trip;
-  const boat: Boat = boatOf(craft, conditions.water, conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0]);
-  const fill = givenFill(trip) ?? UNKNOWN.fill[0];
+  const { fill, weighs, batteryTemperatureC } = expected(givenOf(trip));
+  const boat: Boat = boatOf(craft, conditions.water, batteryTemperatureC);
   const base = balanceBase(craft, load);
   const tanks = craft.store.kind === 'tank' ? craft.store.tanks : [];
-  const now = balanceAt(base, fuelMass(tanks, fill));
+  const now = balanceAt(base, fuelMass(tanks, weighs));
   const usable = boat.bank ? usableCharge(boat.bank, fill) : usableFuel(tanks, fill);
   return curve(boat, { mass: now.allUpMass, lcg: now.lcg, airArea: now.airArea }, usable, { headwind, waveHeight: 0 });
 }
