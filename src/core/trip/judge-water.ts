@@ -183,7 +183,8 @@ function timeReasons({ trip }: Prepared, { run, slowest }: FuelVerdict): Reason[
   return [];
 }
 
-function categoryOf(plate: Prepared['trip']['craft']['hull']['plate']) {
+/** Limits of the design category on the plate, where one is read. */
+export function categoryOf(plate: Prepared['trip']['craft']['hull']['plate']) {
   return plate && plate !== 'none' && plate.category
     ? categoryLimits(plate.category)
     : { maxBeaufort: undefined, maxWave: undefined };

@@ -35,7 +35,7 @@ export function legPlans(
       ...(s.stretch.limitName !== undefined && { limitName: s.stretch.limitName }),
       time: s.time,
       use: s.use,
-      flow: s.steady.flow,
+      flow: s.flow,
       rpm: s.steady.drive.rpm,
       throttle: s.steady.drive.throttle,
       trimDeg: s.steady.hull.trimDeg,

@@ -1,9 +1,10 @@
 import type { LoadBalance } from '../load/balance.ts';
+import { beaufortOf } from '../water/beaufort.ts';
 import { largestHolding } from './bisect.ts';
 import { fullFill } from './fill-needed.ts';
 import { type FuelQuestion, type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
 import { type Holding, worse } from './holding.ts';
-import { FRESH_BREEZE } from './judge-water.ts';
+import { categoryOf, FRESH_BREEZE } from './judge-water.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
 import { type Sailed, windOn } from './sail.ts';
@@ -139,9 +140,11 @@ function knobs(
 }
 
 function windLimit({ trip }: Prepared, speed: number): Verdict {
+  const { maxBeaufort = Infinity } = categoryOf(trip.craft.hull.plate);
+  if (beaufortOf(speed) > maxBeaufort) return 'no-go';
   const own = trip.policy.maxWind;
   if (own !== undefined) return speed > own ? 'no-go' : 'go';
-  return typeof trip.conditions.wind === 'object' && speed >= FRESH_BREEZE ? 'marginal' : 'go';
+  return speed >= FRESH_BREEZE ? 'marginal' : 'go';
 }
 
 /** What the engine says with this wind in place of the given. */
