@@ -45,6 +45,7 @@ export class ReserveCheck extends LitElement {
   @state() private hoursText = '3';
   @state() private conditions: Conditions = { water: 'sea' };
   @state() private todayIsOld = false;
+  @state() private todayOpen = true;
   @state() private waters: Waters | undefined;
 
   #measures: Measures = measuresFor('metric', 'en');
@@ -57,6 +58,8 @@ export class ReserveCheck extends LitElement {
     const kept = keptToday(new Date());
     if (kept === 'old') this.todayIsOld = true;
     else if (kept) this.conditions = kept;
+    // Open until the morning's setting is done; after that it stays as the desk leaves it.
+    this.todayOpen = this.conditions.wind === undefined;
     void this.#loadWaters();
   }
 
@@ -128,7 +131,7 @@ export class ReserveCheck extends LitElement {
               ${allowed === undefined ? words.allowedProblem : words.allowedHint}
             </p>
           </div>
-          <details ?open=${this.conditions.wind === undefined}>
+          <details ?open=${this.todayOpen}>
             <summary>${words.today}</summary>
             <p class="hint">${this.todayIsOld ? words.todayOld : words.todayHint}</p>
             <homeleg-conditions-form
