@@ -1,0 +1,45 @@
+import type { Map as LeafletMap, TileLayer } from 'leaflet';
+import type { Leaflet } from './map-life.ts';
+
+/** Pictures of the street map that anyone may show with attribution; asked for only after a press. */
+export const STREET_MAP = 'https://tile.openstreetmap.org/{z}/{x}/{y}.png';
+
+/** What came of asking: nothing yet, or some pictures, or only refusals. */
+export type TileState = 'none' | 'shown' | 'failed';
+
+/** Map pictures under everything else. None is requested before `show`. */
+export class Tiles {
+  #map: LeafletMap;
+  #leaflet: Leaflet;
+  #layer: TileLayer | undefined;
+  #url = '';
+  #told: (state: TileState) => void;
+
+  constructor(map: LeafletMap, leaflet: Leaflet, told: (state: TileState) => void) {
+    this.#map = map;
+    this.#leaflet = leaflet;
+    this.#told = told;
+  }
+
+  /** An address template with {z}, {x} and {y}; undefined takes the pictures away. */
+  show(url: string | undefined): void {
+    if ((url ?? '') === this.#url) return;
+    this.#url = url ?? '';
+    this.#layer?.remove();
+    this.#layer = undefined;
+    // Pictures are sharp at whole zoom levels only.
+    this.#map.options.zoomSnap = url ? 1 : 0.25;
+    if (!url) return;
+    const layer = new this.#leaflet.TileLayer(url, { maxZoom: 19 });
+    let loaded = 0;
+    layer.on('tileload', () => {
+      loaded++;
+      this.#told('shown');
+    });
+    layer.on('tileerror', () => {
+      if (loaded === 0) this.#told('failed');
+    });
+    this.#layer = layer.addTo(this.#map);
+    if (this.#map.getZoom() % 1 !== 0) this.#map.setZoom(Math.round(this.#map.getZoom()));
+  }
+}

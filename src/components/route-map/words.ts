@@ -1,0 +1,62 @@
+/** What the map says, in English; one object per language. */
+export const mapWords = {
+  map: 'Map of the route',
+  tools: 'Edit the route',
+  undo: 'Undo',
+  redo: 'Redo',
+  reverse: 'Reverse',
+  fit: 'Fit route',
+  streetMap: 'Street map',
+  zoomIn: 'Zoom in',
+  zoomOut: 'Zoom out',
+  moveMap: 'Move the map',
+  moveWaypoint: (number: number) => `Move waypoint ${number}`,
+  directions: { north: 'north', west: 'west', east: 'east', south: 'south' },
+  insertBefore: 'Insert before',
+  insertAfter: 'Insert after',
+  delete: 'Delete',
+  done: 'Done',
+  start: 'Start',
+  turn: 'Turn',
+  finish: 'Finish',
+  turnBack: 'Latest point to turn back',
+  hintEmpty: 'Tap the water where the trip starts, then each point on the way.',
+  hint: 'Tap to add a waypoint at the end. Tap a waypoint to select it.',
+  hintSelected: 'Now tap where it should go, or use the arrows.',
+  hintFingers: 'Two fingers move the map.',
+  hintThinned: 'Some waypoints are too close together to show. Zoom in to edit them.',
+  mapKeys: 'Enter adds a waypoint at the cross. Arrows move the map, plus and minus zoom, Tab goes to the waypoints.',
+  mapKeysSelected: 'Enter puts the selected waypoint at the cross. Arrows move the map, Escape cancels.',
+  waypointKeys:
+    'Arrows move the waypoint, with Shift in small steps. Delete deletes it. Page Up and Page Down go to the one before or after. Escape cancels.',
+  selected: (number: number, count: number) => `Waypoint ${number} of ${count}`,
+  noMap: "The map can't be shown in this page. Your route and the plan still work: use the table of waypoints.",
+  loading: 'The map is loading.',
+  noPictures: "Map pictures can't be loaded; your route and the plan still work.",
+  key: 'Key to the map',
+  keyOut: 'Way out',
+  keyHome: 'Way home',
+  keySlowed: 'Slowed by a speed limit',
+  keyLand: 'Land',
+  keyShoal: 'Shoal',
+  keyLimit: 'Speed limit',
+  keyKeepOut: 'Keep out',
+  keyLanding: 'Landing',
+  openStreetMap: 'OpenStreetMap contributors',
+} as const;
+
+/** "Waypoint 2 of 5, Ward jetty, 1.8 NM from start"; the first and last also say what they are. */
+export function waypointName(
+  index: number,
+  count: number,
+  { name, role, fromStart }: { name?: string; role?: string; fromStart: string },
+): string {
+  return [
+    `Waypoint ${index + 1} of ${count}`,
+    name,
+    role?.toLowerCase(),
+    index > 0 ? `${fromStart} from start` : undefined,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}

@@ -1,0 +1,346 @@
+import { css } from 'lit';
+
+/** Cards where there is little room, two lines per waypoint where there is some, a table where it fits. */
+export const waypointTableStyles = css`
+  :host {
+    container-type: inline-size;
+  }
+
+  .settings {
+    display: grid;
+    gap: var(--_gap);
+    margin-block-end: var(--_gap);
+  }
+
+  .tools,
+  .pages,
+  .route-speed {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: start;
+    gap: 6px;
+  }
+
+  .tools button,
+  .pages button {
+    padding-inline: 12px;
+  }
+
+  .route-speed .field {
+    flex: 0 1 14em;
+  }
+
+  .route-speed label,
+  .label {
+    font-weight: 600;
+  }
+
+  .pages {
+    align-items: center;
+    margin-block-start: var(--_gap);
+  }
+
+  table,
+  tbody,
+  tr {
+    display: block;
+  }
+
+  thead {
+    display: none;
+  }
+
+  table {
+    margin-block-start: var(--_gap);
+  }
+
+  tr {
+    display: grid;
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    grid-template-areas:
+      'number number'
+      'name name'
+      'place place'
+      'before before'
+      'stop speed'
+      'leg leg'
+      'acts acts';
+    gap: 8px;
+    padding: 10px;
+    margin-block-end: 8px;
+    border: 1px solid var(--_line);
+    border-radius: var(--_radius);
+    background: var(--_paper);
+  }
+
+  th,
+  td {
+    display: block;
+    min-width: 0;
+    padding: 0;
+    border: 0;
+  }
+
+  td.empty {
+    display: none !important;
+  }
+
+  .number {
+    grid-area: number;
+    align-self: center;
+    color: var(--_ink);
+  }
+
+  .count {
+    display: inline-grid;
+    place-items: center;
+    min-inline-size: 28px;
+    block-size: 28px;
+    padding-inline: 5px;
+    border: 2px solid var(--_accent);
+    border-radius: 14px;
+    font-variant-numeric: tabular-nums;
+  }
+
+  td.name {
+    grid-area: name;
+  }
+
+  td.place {
+    grid-area: place;
+  }
+
+  td.before {
+    grid-area: before;
+    display: grid;
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    align-items: end;
+    gap: 8px;
+  }
+
+  td.stop {
+    grid-area: stop;
+  }
+
+  td.stop.empty + td.speed {
+    grid-column: 1 / -1;
+  }
+
+  td.speed {
+    grid-area: speed;
+    display: grid;
+    gap: 6px;
+  }
+
+  td.leg {
+    grid-area: leg;
+  }
+
+  td.acts {
+    grid-area: acts;
+    display: flex;
+    gap: 6px;
+  }
+
+  td.acts button {
+    flex: 1 1 auto;
+    padding-inline: 7px;
+    white-space: nowrap;
+  }
+
+  .field .label {
+    font-size: 0.9em;
+    color: var(--_muted);
+    font-weight: 400;
+  }
+
+  .leg .label {
+    display: block;
+    font-size: 0.9em;
+    color: var(--_muted);
+    font-weight: 400;
+  }
+
+  .leg p {
+    margin: 0;
+    font-variant-numeric: tabular-nums;
+  }
+
+  .field:is(.name, .place) {
+    display: grid;
+    grid-template-columns: 4em minmax(0, 1fr);
+    align-items: center;
+  }
+
+  .field:is(.name, .place) .problem {
+    grid-column: 2;
+  }
+
+  .box {
+    position: relative;
+    display: block;
+  }
+
+  .box input {
+    font-variant-numeric: tabular-nums;
+  }
+
+  .box:has(.unit) input {
+    padding-inline-end: 2.9em;
+  }
+
+  .unit {
+    position: absolute;
+    inset-block: 0;
+    inset-inline-end: 10px;
+    display: grid;
+    align-items: center;
+    color: var(--_muted);
+    pointer-events: none;
+  }
+
+  .add {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: end;
+    gap: 8px;
+    margin-block-start: var(--_gap);
+    padding: 10px;
+    border: 1px dashed var(--_edge);
+    border-radius: var(--_radius);
+  }
+
+  .add .label {
+    flex: 1 0 100%;
+    margin: 0;
+  }
+
+  .add-place {
+    flex: 3 1 15em;
+  }
+
+  .add-bearing,
+  .add-distance {
+    flex: 1 1 7.5em;
+  }
+
+  @container (max-width: 21rem) {
+    .field:is(.name, .place) {
+      display: block;
+    }
+  }
+
+  @container (min-width: 48rem) {
+    tr {
+      grid-template-columns: repeat(9, minmax(0, 1fr)) auto;
+      grid-template-areas:
+        'number number name name place place place place place acts'
+        'before before before before stop stop speed speed speed leg';
+      align-items: start;
+    }
+
+    td.stop.empty + td.speed {
+      grid-column: auto;
+      grid-area: speed;
+    }
+
+    .field:is(.name, .place) {
+      display: block;
+    }
+
+    .number,
+    td.acts {
+      margin-block-start: 1.35em;
+    }
+
+    td.leg {
+      min-inline-size: 16em;
+    }
+  }
+
+  @container (min-width: 72rem) {
+    table {
+      display: table;
+    }
+
+    thead {
+      display: table-header-group;
+    }
+
+    tbody {
+      display: table-row-group;
+    }
+
+    tr {
+      display: table-row;
+    }
+
+    th,
+    :is(td, th):is(td, th, .name, .place, .before, .stop, .speed, .leg, .acts) {
+      display: table-cell !important;
+      padding: 6px;
+      margin: 0;
+      border-block-end: 1px solid var(--_line);
+      vertical-align: top;
+    }
+
+    td .label {
+      position: absolute;
+      width: 1px;
+      height: 1px;
+      overflow: hidden;
+      clip-path: inset(50%);
+    }
+
+    td.before {
+      min-inline-size: 13.2em;
+    }
+
+    td.before .field {
+      display: inline-block;
+      vertical-align: top;
+      inline-size: 5em;
+    }
+
+    td.before .field.distance {
+      inline-size: 6.8em;
+    }
+
+    td.name {
+      inline-size: 20%;
+    }
+
+    td.place {
+      min-inline-size: 16em;
+    }
+
+    td.stop {
+      min-inline-size: 6.5em;
+    }
+
+    td.speed {
+      min-inline-size: 9.5em;
+    }
+
+    td.speed .field + .field {
+      margin-block-start: 6px;
+    }
+
+    td.leg {
+      min-inline-size: 9em;
+    }
+
+    td.acts {
+      min-inline-size: 10.5em;
+    }
+
+    td.acts button {
+      margin-block-end: 4px;
+      min-inline-size: 4.6em;
+    }
+
+    .number {
+      white-space: nowrap;
+    }
+  }
+`;
