@@ -65,8 +65,8 @@ export class PlannerPage {
   /** The plan the element holds, worked out to the end. */
   async plan(): Promise<{ verdict: string; reasons: { code: string; name?: string }[]; need: { median: number } }> {
     return this.page.evaluate(async () => {
-      const planner = document.querySelector('homeleg-planner') as HTMLElement & { plan: never };
-      return planner.plan;
+      const planner: unknown = document.querySelector('homeleg-planner');
+      return (planner as { plan: never }).plan;
     });
   }
 

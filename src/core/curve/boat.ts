@@ -18,6 +18,8 @@ export interface Afloat {
   readonly mass: number;
   readonly lcg: number;
   readonly airArea: number;
+  /** Of the battery, 0 to 1; absent: full, or petrol. */
+  readonly charge?: number;
 }
 
 /** `batteryTemperatureC` is the battery's own; petrol craft ignore it. */

@@ -2,7 +2,7 @@ import { drivePoint, idleFlow } from '../drive/demand.ts';
 import { regime } from '../hull/regime.ts';
 import type { Afloat, Boat } from './boat.ts';
 import { varianceOf } from './factors.ts';
-import { humpOf, marginOf } from './hump.ts';
+import { batteryMargin, humpOf, marginOf } from './hump.ts';
 import type { Band, BestSpeed, Curve, CurvePoint } from './shapes.ts';
 import { CALM, resistanceDeviation, steady, steadyWithGradient, type Weather } from './steady.ts';
 
@@ -47,11 +47,13 @@ export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weath
     reach.push({
       speed,
       froudeVolume: now.hull.froudeVolume,
-      margin: marginOf(boat, now.drive),
-      least: marginOf(boat, drivePoint(boat.model, now.resistance + wide, speed)) * (1 - Z90 * RATING_SPREAD),
+      margin: marginOf(boat, afloat, now.drive),
+      least: marginOf(boat, afloat, drivePoint(boat.model, now.resistance + wide, speed)) * (1 - Z90 * RATING_SPREAD),
       most:
-        marginOf(boat, drivePoint(boat.model, Math.max(now.resistance - wide, 0), speed)) * (1 + Z90 * RATING_SPREAD),
-      revsLimit: now.drive.limit === 'revs',
+        marginOf(boat, afloat, drivePoint(boat.model, Math.max(now.resistance - wide, 0), speed)) *
+        (1 + Z90 * RATING_SPREAD),
+      limit:
+        batteryMargin(boat, afloat, now.drive) < Math.min(1 / now.drive.throttle, 99) ? 'battery' : now.drive.limit,
     });
     // A boat far beyond full throttle on the flat of its curve cannot come back.
     if (now.hull.froudeVolume > 2.6 && reach[i]!.most < 0.9) beyond++;
@@ -66,7 +68,7 @@ interface Reach {
   readonly margin: number;
   readonly least: number;
   readonly most: number;
-  readonly revsLimit: boolean;
+  readonly limit: 'power' | 'revs' | 'battery';
 }
 
 /** Median and 10/90 % of a lognormal quantity with this relative standard deviation. */
@@ -99,7 +101,7 @@ function assemble(
       low: Math.min(highestTop(reach, (r) => r.least) ?? 0, topMedian),
       median: topMedian,
       high: Math.max(highestTop(reach, (r) => r.most) ?? topMedian, topMedian),
-      limit: last.revsLimit ? 'revs' : 'power',
+      limit: last.limit,
       reached: crossed,
     },
     stuckSpeed: crossed || stuck === undefined ? undefined : refine(stuck, held),

@@ -1,3 +1,4 @@
+import { batteryPowerLimit } from '../drive/battery-power.ts';
 import type { DrivePoint } from '../drive/demand.ts';
 import { GRAVITY } from '../units/constants.ts';
 import type { Afloat, Boat } from './boat.ts';
@@ -11,16 +12,26 @@ const FROM = 1.2;
 export const PLANING_FROUDE = 2.2;
 const STEPS = 10;
 
-/** Available over demanded power, or rev limit over revs, the smaller: 1 or more holds this speed. */
-export function marginOf(boat: Boat, drive: DrivePoint): number {
+/** Available over demanded power, rev limit over revs, or battery limit over input, the smallest: 1 or more holds this speed. */
+export function marginOf(boat: Boat, afloat: Afloat, drive: DrivePoint): number {
   const power = drive.throttle > 0 ? 1 / drive.throttle : 99;
   const revs = drive.revShare > 0 ? boat.model.revLimit / drive.revShare : 99;
-  return Math.min(power, revs, 99);
+  return Math.min(power, revs, batteryMargin(boat, afloat, drive), 99);
+}
+
+/** What the battery gives at this charge and temperature over what the motor asks; large for petrol. */
+export function batteryMargin(boat: Boat, { charge = 1 }: Afloat, drive: DrivePoint): number {
+  return boat.bank && drive.flow > 0 ? batteryPowerLimit(boat.bank, charge) / drive.flow : 99;
 }
 
 /** Speed (m/s) at a volume Froude number for this mass afloat. */
 export function speedAtFroude(boat: Boat, afloat: Afloat, froude: number): number {
   return froude * Math.sqrt(GRAVITY * Math.cbrt(afloat.mass / boat.water.density));
+}
+
+/** Speeds of the climb onto the plane, slowest first, m/s. */
+function climb(boat: Boat, afloat: Afloat, i: number): number {
+  return speedAtFroude(boat, afloat, FROM + ((PLANING_FROUDE - FROM) * i) / STEPS);
 }
 
 /** The tightest speed of the climb onto the plane, or up to `top` (m/s), and its margin. */
@@ -33,13 +44,23 @@ export function humpOf(
   let speed = 0;
   let margin = Infinity;
   for (let i = 0; i <= STEPS; i++) {
-    const v = speedAtFroude(boat, afloat, FROM + ((PLANING_FROUDE - FROM) * i) / STEPS);
+    const v = climb(boat, afloat, i);
     if (v > top) break;
-    const here = marginOf(boat, steady(boat, afloat, v, weather).drive);
+    const here = marginOf(boat, afloat, steady(boat, afloat, v, weather).drive);
     if (here < margin) {
       margin = here;
       speed = v;
     }
   }
   return { speed, margin };
+}
+
+/** The first speed of the climb up to `top` (m/s) that is not held; undefined where the way up is clear. */
+export function firstStop(boat: Boat, afloat: Afloat, weather: Weather, top: number): number | undefined {
+  for (let i = 0; i <= STEPS; i++) {
+    const v = climb(boat, afloat, i);
+    if (v >= top) return undefined;
+    if (marginOf(boat, afloat, steady(boat, afloat, v, weather).drive) < 1) return v;
+  }
+  return undefined;
 }

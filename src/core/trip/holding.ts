@@ -15,7 +15,7 @@ export const HELD_IN = 0.75;
 
 /** Probability that the drive holds a speed, from the spread of resistance and rated power. */
 export function heldProbability(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
-  const margin = marginOf(boat, now.drive);
+  const margin = marginOf(boat, afloat, now.drive);
   if (margin > 3) return 1;
   const share = resistanceDeviation(boat, afloat, speed, now.hull) / Math.max(now.resistance, 1e-9);
   return normalCdf(Math.log(margin) / Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD));
@@ -24,7 +24,7 @@ export function heldProbability(boat: Boat, afloat: Afloat, speed: number, now: 
 /** Go: held by most such boats; no-go: not even by this one. */
 export function speedVerdict(boat: Boat, afloat: Afloat, speed: number, weather: Weather): Verdict {
   const now = steady(boat, afloat, speed, weather);
-  if (marginOf(boat, now.drive) < 1) return 'no-go';
+  if (marginOf(boat, afloat, now.drive) < 1) return 'no-go';
   return heldProbability(boat, afloat, speed, now) < HELD_IN ? 'marginal' : 'go';
 }
 
@@ -83,7 +83,7 @@ export function climbOf(stretches: readonly Sailed[]): Climb {
 export function climbed(boat: Boat, { afloat, weather, top }: Climb): { speed: number; margin: number } {
   const hump = humpOf(boat, afloat, weather, top);
   if (top >= speedAtFroude(boat, afloat, PLANING_FROUDE)) return hump;
-  const own = marginOf(boat, steady(boat, afloat, top, weather).drive);
+  const own = marginOf(boat, afloat, steady(boat, afloat, top, weather).drive);
   return hump.margin < own ? hump : { speed: top, margin: Infinity };
 }
 

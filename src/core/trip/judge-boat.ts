@@ -80,9 +80,9 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
     });
   }
   const all = asked(prepared, run);
-  const over = indices(all, (s) => marginOf(boat, s.steady.drive) < 1);
+  const over = indices(all, (s) => marginOf(boat, s.afloat, s.steady.drive) < 1);
   if (over.length > 0) {
-    const worst = most(all, (s) => -marginOf(boat, s.steady.drive));
+    const worst = most(all, (s) => -marginOf(boat, s.afloat, s.steady.drive));
     const limit = highestHeld(prepared, worst);
     reasons.push({
       code: 'speed-not-held',
@@ -114,7 +114,7 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
 function highestHeld(prepared: Prepared, s: Sailed): number {
   const boat = prepared.boatAt(UNKNOWN.batteryTemperatureC[0]);
   let speed = s.speed;
-  while (speed > 0.3 && marginOf(boat, steady(boat, s.afloat, speed, s.weather).drive) < 1) speed -= 0.1;
+  while (speed > 0.3 && marginOf(boat, s.afloat, steady(boat, s.afloat, speed, s.weather).drive) < 1) speed -= 0.1;
   return speed;
 }
 

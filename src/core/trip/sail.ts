@@ -1,6 +1,6 @@
 import { bestSpeed } from '../curve/best-speed.ts';
 import type { Afloat, Boat } from '../curve/boat.ts';
-import { humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
+import { firstStop, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { type Steady, steady, steadyWithGradient, type Weather } from '../curve/steady.ts';
 import { balanceAt } from '../load/balance.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
@@ -74,15 +74,17 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   const gradient = new Float64Array(7);
   const own = new Float64Array(7);
   const sailed: Sailed[] = [];
-  const reachable = new Map<string, number>();
   let store = prepared.storeMass(scenario.weighs);
   let need = 0;
   let needOut = 0;
   let needHome = 0;
   let time = prepared.manoeuvring;
   let possible = true;
+  let charge = scenario.fill;
+  // What a full bank holds at this temperature, J; the charge falls with what is drawn.
+  const held = boat.bank?.parts.reduce((sum, part) => sum + part.energy, 0) ?? Infinity;
 
-  const atStart = afloatIn(prepared, scenario, store, tweak);
+  const atStart = { ...afloatIn(prepared, scenario, store, tweak), charge };
   const slow = steady(boat, atStart, MANOEUVRE_SPEED);
   const manoeuvringFlow = Math.max(slow.flow, prepared.idle) * tweak.use;
   const manoeuvring = manoeuvringFlow * prepared.manoeuvring;
@@ -93,11 +95,11 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   }
 
   for (const stretch of prepared.stretches) {
-    const afloat = afloatIn(prepared, scenario, store, tweak);
+    const afloat = { ...afloatIn(prepared, scenario, store, tweak), charge };
     const weather: Weather = { headwind: windOn(stretch, scenario), waveHeight: scenario.waveHeight };
     const stream = streamOn(stretch, scenario);
     const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);
-    const speed = options.yielding ? yieldTo(boat, afloat, weather, wanted, reachable) : wanted;
+    const speed = options.yielding ? yieldTo(boat, afloat, weather, wanted) : wanted;
     const triangle = stream
       ? courseToSteer(stretch.trackDeg, speed, stream)
       : ({ possible: speed > 0, steerDeg: stretch.trackDeg, speedOverGround: speed } as const);
@@ -116,6 +118,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     }
     const use = makes ? flow * tweak.use * legTime : Infinity;
     possible &&= makes;
+    if (makes) charge = Math.max(charge - use / held, 0);
     sailed.push({
       stretch,
       possible: makes,
@@ -127,7 +130,8 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
       flow,
       steady: now,
       weather,
-      afloat,
+      // Judged by what the battery gives at the end of the stretch, when it gives least.
+      afloat: { ...afloat, charge },
       planned,
     });
     need += use;
@@ -217,26 +221,28 @@ function inWaves(prepared: Prepared, boat: Boat, afloat: Afloat, speed: number, 
   return kept >= planing ? kept : prepared.displacementSpeed;
 }
 
-/** The wanted speed, or where the hump or the drive forbids it the highest that is reached and held, m/s. */
-function yieldTo(boat: Boat, afloat: Afloat, weather: Weather, wanted: number, reachable: Map<string, number>): number {
-  const key = `${wanted.toFixed(2)} ${weather.headwind.toFixed(1)}`;
-  const known = reachable.get(key);
-  if (known !== undefined) return known;
-  let top = wanted;
-  const start = speedAtFroude(boat, afloat, 1.2);
-  if (wanted > start && humpOf(boat, afloat, weather).margin < 1) {
-    const planing = speedAtFroude(boat, afloat, 2.2);
-    top = Math.min(wanted, planing);
-    while (top > start && marginOf(boat, steady(boat, afloat, top, weather).drive) < 1) top -= 0.1;
-    // Held at `top`, but only what is held all the way up to it can be reached.
-    for (let speed = start; speed < top; speed += 0.2) {
-      if (marginOf(boat, steady(boat, afloat, speed, weather).drive) < 1) {
-        top = speed - 0.2;
-        break;
-      }
-    }
+/** To what a yielded speed is found, m/s. */
+const FINE = 0.001;
+
+/**
+ * The wanted speed (m/s), or where the hump or the drive forbids it the highest that is held and reached from rest:
+ * what lies beyond a speed that is not held cannot be reached.
+ */
+function yieldTo(boat: Boat, afloat: Afloat, weather: Weather, wanted: number): number {
+  const held = (speed: number): boolean => marginOf(boat, afloat, steady(boat, afloat, speed, weather).drive) >= 1;
+  const stopped = firstStop(boat, afloat, weather, wanted);
+  if (stopped === undefined && held(wanted)) return wanted;
+  let bad = stopped ?? wanted;
+  let good = bad;
+  do {
+    bad = good;
+    good -= 0.1;
+  } while (good > 0.3 && !held(good));
+  if (good <= 0.3) return good;
+  while (bad - good > FINE) {
+    const middle = (good + bad) / 2;
+    if (held(middle)) good = middle;
+    else bad = middle;
   }
-  while (top > 0.3 && marginOf(boat, steady(boat, afloat, top, weather).drive) < 1) top -= 0.1;
-  reachable.set(key, top);
-  return top;
+  return good;
 }

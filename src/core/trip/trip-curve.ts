@@ -17,5 +17,8 @@ export function tripCurve(trip: Trip, headwind = 0): Curve {
   const tanks = craft.store.kind === 'tank' ? craft.store.tanks : [];
   const now = balanceAt(base, fuelMass(tanks, weighs));
   const usable = boat.bank ? usableCharge(boat.bank, fill) : usableFuel(tanks, fill);
-  return curve(boat, { mass: now.allUpMass, lcg: now.lcg, airArea: now.airArea }, usable, { headwind, waveHeight: 0 });
+  return curve(boat, { mass: now.allUpMass, lcg: now.lcg, airArea: now.airArea, charge: fill }, usable, {
+    headwind,
+    waveHeight: 0,
+  });
 }

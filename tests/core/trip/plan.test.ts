@@ -366,3 +366,15 @@ describe('turning back', () => {
     expect(plan.turnBack!.distance).toBeCloseTo(plan.range.outAndHome, -2);
   });
 });
+
+describe('a battery running low', () => {
+  it('cuts full power back before it is empty, and the plan says so', () => {
+    const trip = shipped('electric-tender');
+    const { store } = trip.craft;
+    if (store.kind !== 'battery') throw new Error('the tender runs on a battery');
+    const weak = { ...store, batteries: store.batteries.map((battery) => ({ ...battery, maxCurrent: 6 })) };
+    const plan = planOf({ ...trip, craft: { ...trip.craft, store: weak } });
+    expect(reasonOf(plan, 'speed-not-held')?.level).toBe('no-go');
+    expect(reasonOf(planOf(trip), 'speed-not-held')).toBeUndefined();
+  });
+});
