@@ -159,7 +159,8 @@ export const answerStyles = css`
 
   .strip {
     display: flex;
-    gap: 10px;
+    flex-wrap: wrap;
+    gap: 0 10px;
     align-items: center;
     min-height: var(--_target);
     padding: 4px 12px;
@@ -173,7 +174,9 @@ export const answerStyles = css`
   }
 
   .strip strong {
-    min-width: 0;
+    flex: 1;
+    min-width: min-content;
+    overflow-wrap: normal;
   }
 
   .short {

@@ -1,4 +1,4 @@
-import { svg, type TemplateResult } from 'lit';
+import { html, type TemplateResult } from 'lit';
 import type { Verdict } from '../../core/trip/shapes.ts';
 
 /** Our sign of the answer: the sun clear of the sea, half in it, or upside down under it. Told apart by outline alone. */
@@ -12,9 +12,9 @@ const MARKS: Record<Verdict | 'none', string> = {
 
 /** Drawn in the colour of the text around it; the words beside it say the same, so it has no name of its own. */
 export function verdictMark(verdict: Verdict | 'none'): TemplateResult {
-  return svg`<svg class="mark" viewBox="0 0 48 48" aria-hidden="true">
+  return html`<svg class="mark" viewBox="0 0 48 48" aria-hidden="true">
     <path fill="currentColor" fill-rule="evenodd" d=${MARKS[verdict]} />
-  </svg>` as TemplateResult;
+  </svg>`;
 }
 
 const LEVELS = {
@@ -25,7 +25,7 @@ const LEVELS = {
 
 /** The same signs, small, before each reason. */
 export function levelMark(level: keyof typeof LEVELS): TemplateResult {
-  return svg`<svg class="level" viewBox="0 0 20 20" aria-hidden="true">
+  return html`<svg class="level" viewBox="0 0 20 20" aria-hidden="true">
     <path fill="currentColor" fill-rule="evenodd" d=${LEVELS[level]} />
-  </svg>` as TemplateResult;
+  </svg>`;
 }

@@ -40,11 +40,13 @@ export const curvePlotStyles = css`
 
   .choices {
     display: flex;
+    flex-wrap: wrap;
     gap: 6px;
   }
 
   .choices button {
     padding-inline: 12px;
+    white-space: nowrap;
   }
 
   .plot {
@@ -251,6 +253,14 @@ export const curvePlotStyles = css`
   @media print {
     :host {
       color-scheme: only light;
+    }
+
+    .plot {
+      min-height: 0;
+    }
+
+    .plot > svg {
+      height: auto;
     }
 
     .choices,

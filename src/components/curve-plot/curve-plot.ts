@@ -2,23 +2,23 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Curve } from '../../core/curve/shapes.ts';
 import { define } from '../define.ts';
-import { textWidth } from '../fuel-bar/labels.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { regimeText } from '../words/en.ts';
 import { curvePlotStyles } from './curve-plot.styles.ts';
+import { curveTable } from './curve-table.ts';
+import { layOut } from './drawn.ts';
 import { OwnWidth } from './own-width.ts';
-import { type PlotMode, type PlotPicture, plotPicture } from './picture.ts';
-import { type Drawn, MARK_ROW, plotDrawing, trimDrawing } from './plot-drawing.ts';
-import { marksOf, type SpeedLimit } from './plot-labels.ts';
-import { curveFacts, readout, useUnit } from './plot-texts.ts';
+import type { PlotMode, PlotPicture } from './picture.ts';
+import { plotDrawing } from './plot-drawing.ts';
+import type { SpeedLimit } from './plot-labels.ts';
+import { curveFacts, readout } from './plot-texts.ts';
 import { readAt } from './read-at.ts';
+import { keyTarget } from './slider-keys.ts';
+import { trimDrawing } from './trim-drawing.ts';
 import { words } from './words.ts';
 
-/** Height over width, and between what it stays, px. */
-const TALL = { share: 0.58, least: 264, most: 420 };
 /** Arrow keys move by this much of the shown unit. */
 const STEP = 0.5;
 
@@ -39,6 +39,9 @@ export class CurvePlot extends LitElement {
   /** m/s; undefined until somebody points or moves. */
   @state() private reading: number | undefined;
 
+  /** Rows nobody looks at would slow every change. */
+  @state() private tableOpen = false;
+
   readonly #own = new OwnWidth(this);
   #picture: PlotPicture | undefined;
 
@@ -49,8 +52,8 @@ export class CurvePlot extends LitElement {
   override render() {
     const { curve } = this;
     if (!curve || curve.points.length < 2) return html`<div class="empty">${words.empty}</div>`;
-    const { width } = this.#own;
-    const drawn = width > 0 ? this.#layOut(curve, width) : undefined;
+    const { width, fontSize } = this.#own;
+    const drawn = width > 0 ? layOut(curve, this.measures, { ...this.#asked(), width, fontSize }) : undefined;
     this.#picture = drawn?.picture;
     const at = this.reading ?? this.plannedSpeed ?? curve.bestDisplacement.speed;
     const point = readAt(curve, at);
@@ -63,7 +66,7 @@ export class CurvePlot extends LitElement {
         </div>
         <div class="plot">
           ${drawn ? plotDrawing(drawn) : nothing}
-          ${drawn && this.withTrim ? trimDrawing(drawn, this.#trimTitle(curve), 5.5 * drawn.font) : nothing}
+          ${drawn && this.withTrim ? trimDrawing(drawn) : nothing}
           ${drawn ? this.#reader(drawn.picture, at, said) : nothing}
         </div>
         <output for="reader">${said}</output>
@@ -73,9 +76,9 @@ export class CurvePlot extends LitElement {
           </ul>
         </figcaption>
       </figure>
-      <details>
+      <details @toggle=${this.#tableToggled}>
         <summary>${words.table}</summary>
-        ${this.#table(curve)}
+        ${this.tableOpen ? curveTable(curve, this.measures) : nothing}
       </details>
     `;
   }
@@ -89,46 +92,9 @@ export class CurvePlot extends LitElement {
     </div>`;
   }
 
-  #layOut(curve: Curve, width: number): Drawn {
-    const { measures, mode, plannedSpeed } = this;
-    const font = Math.min(Math.max(this.#own.fontSize * 0.8, 11.5), 22);
-    const unit = useUnit(curve, mode, measures);
-    const height = Math.min(Math.max(width * TALL.share, TALL.least), TALL.most);
-    const format = new Intl.NumberFormat(measures.lang, { maximumFractionDigits: 3 });
-    const marks = marksOf(curve, this.limits, measures);
-    const rows = width < 36 * font || marks.length > 4 ? 2 : 1;
-    const left = textWidth('0.00', font) + 10;
-    const size = { width, height, left, bottom: font * 2, top: font * 2, foot: rows * font * MARK_ROW + 4 };
-    const marked = [plannedSpeed ?? 0, ...this.limits.map((limit) => limit.speed)];
-    const units = { speed: measures.toSi('speed', 1), use: unit.si };
-    const planned = plannedSpeed === undefined ? undefined : readAt(curve, plannedSpeed);
-    const use =
-      planned &&
-      (mode === 'distance'
-        ? measures.perDistance(planned.perMetre.median, curve.store)
-        : measures.flow(planned.flow.median, curve.store));
-    return {
-      curve,
-      mode,
-      picture: plotPicture(curve, mode, size, units, marked),
-      width,
-      height,
-      font,
-      speedUnit: measures.unit('speed'),
-      useUnit: unit.sign,
-      marks,
-      planned: planned && { speed: planned.speed, text: `${measures.show('speed', planned.speed)}, ${use}` },
-      reading: this.reading,
-      title: words.title(mode, words.store[curve.store]),
-      description: curveFacts(curve, measures).join(' '),
-      number: (value) => format.format(value),
-    };
-  }
-
-  #trimTitle({ points }: Curve): string {
-    const show = (deg: number) => this.measures.show('angle', deg);
-    const trims = points.map((point) => point.trimDeg);
-    return words.trimTitle(show(Math.min(...trims)), show(Math.max(...trims)));
+  #asked() {
+    const { mode, plannedSpeed, limits, reading } = this;
+    return { mode, plannedSpeed, limits, reading };
   }
 
   #reader(picture: PlotPicture, at: number, said: string) {
@@ -150,39 +116,8 @@ export class CurvePlot extends LitElement {
     ></div>`;
   }
 
-  #table(curve: Curve) {
-    const { measures } = this;
-    const { store } = curve;
-    const per = (si: number) => measures.perDistance(si, store);
-    const number = new Intl.NumberFormat(measures.lang, { maximumFractionDigits: 0 });
-    return html`<div class="scroll" tabindex="0" role="group" aria-label=${words.table}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">${words.speed}</th>
-            <th scope="col" class="figure">${words.use}</th>
-            <th scope="col" class="figure">${words.likely}</th>
-            <th scope="col" class="figure">${words.flow}</th>
-            <th scope="col" class="figure">${words.rpm}</th>
-            <th scope="col" class="figure">${words.trim}</th>
-            <th scope="col">${words.regime}</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${curve.points.map(
-            (point) => html`<tr>
-              <th scope="row">${measures.show('speed', point.speed)}</th>
-              <td class="figure">${per(point.perMetre.median)}</td>
-              <td class="figure">${per(point.perMetre.low)} to ${per(point.perMetre.high)}</td>
-              <td class="figure">${measures.flow(point.flow.median, store)}</td>
-              <td class="figure">${number.format(point.rpm)}</td>
-              <td class="figure">${measures.show('angle', point.trimDeg)}</td>
-              <td>${point.held ? regimeText(point.regime) : words.notHeld}</td>
-            </tr>`,
-          )}
-        </tbody>
-      </table>
-    </div>`;
+  #tableToggled(event: Event): void {
+    this.tableOpen = (event.currentTarget as HTMLDetailsElement).open;
   }
 
   #modeChosen(mode: PlotMode): void {
@@ -209,28 +144,6 @@ export class CurvePlot extends LitElement {
     event.preventDefault();
     const slowest = curve.points[0]?.speed ?? 0;
     this.reading = Math.min(Math.max(to * unit, slowest), picture.fastest);
-  }
-}
-
-/** Steps from the slow end after a key of a slider; undefined for keys that are none. */
-function keyTarget(key: string, now: number, last: number): number | undefined {
-  switch (key) {
-    case 'ArrowRight':
-    case 'ArrowUp':
-      return now + 1;
-    case 'ArrowLeft':
-    case 'ArrowDown':
-      return now - 1;
-    case 'PageUp':
-      return now + 5;
-    case 'PageDown':
-      return now - 5;
-    case 'Home':
-      return 0;
-    case 'End':
-      return last;
-    default:
-      return undefined;
   }
 }
 

@@ -31,12 +31,17 @@ export function readout(point: CurvePoint, { store }: Curve, measures: Measures)
   const parts = [
     `${per(median)} (${per(low)} to ${per(high)})`,
     measures.flow(point.flow.median, store),
-    `${number.format(point.rpm)}\u00a0rpm`,
+    `${number.format(tens(point.rpm))}\u00a0rpm`,
     `trim ${measures.show('angle', point.trimDeg)}`,
     regimeText(point.regime),
   ];
   const held = point.held ? '' : '; this engine cannot hold it';
   return `${measures.show('speed', point.speed)}: ${parts.join(', ')}${held}.`;
+}
+
+/** Nobody reads a rev counter closer. */
+export function tens(rpm: number): number {
+  return Math.round(rpm / 10) * 10;
 }
 
 /** The curve in sentences. */

@@ -1,4 +1,4 @@
-import { nothing, svg, type TemplateResult } from 'lit';
+import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { Plan } from '../../core/trip/shapes.ts';
 import { barLabels, tickLabels } from './bar-labels.ts';
 import type { BarTexts } from './bar-texts.ts';
@@ -6,7 +6,7 @@ import { type BarPicture, barPicture } from './picture.ts';
 import { words } from './words.ts';
 
 /** Letters follow the page's, within what the bar can carry, px. */
-const LETTERS = { smallest: 12, largest: 26, share: 0.875, small: 0.86 };
+const LETTERS = { smallest: 12, largest: 28, share: 0.875, small: 0.86 };
 
 /** The bar as SVG: scale on top, then the bar, then the trip as a line with its turn and home, then the labels. */
 export function barDrawing(
@@ -27,7 +27,7 @@ export function barDrawing(
   const rows = 1 + Math.max(1, ...labels.under.map((label) => label.row));
   const height = Math.ceil(top + line + 14 + rows * row);
   const said = texts.legend.map(({ term, figure, band }) => `${term} ${figure}${band ? ` (${band})` : ''}`).join(', ');
-  return svg`<svg
+  return html`<svg
     viewBox="0 0 ${width} ${height}"
     height=${height}
     role="img"
@@ -76,7 +76,7 @@ export function barDrawing(
           >${text}</text>`,
       )}
     </g>
-  </svg>` as TemplateResult;
+  </svg>`;
 }
 
 function numbers({ pieces, touched, spans }: BarPicture, fontSize: number, middle: number) {

@@ -1,4 +1,4 @@
-import { nothing, svg, type TemplateResult } from 'lit';
+import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { LegendLine } from './bar-texts.ts';
 import { hatch, slice } from './shape.ts';
 
@@ -9,8 +9,8 @@ const HATCHED = { reserve: ['hatch', true], touched: ['hatch pale', true], short
 /** A sample of how a part of the bar is drawn, for its legend. */
 export function swatch(kind: LegendLine['kind']): TemplateResult {
   const lines = kind in HATCHED ? HATCHED[kind as keyof typeof HATCHED] : undefined;
-  return svg`<svg class="key" width="26" height="16" viewBox="0 0 26 16" aria-hidden="true">
+  return html`<svg class="key" width="26" height="16" viewBox="0 0 26 16" aria-hidden="true">
     <path class=${kind} d=${PATH} />
     ${lines ? svg`<path class=${lines[0]} d=${hatch(KEY, 1, 25, 6, lines[1])} />` : nothing}
-  </svg>` as TemplateResult;
+  </svg>`;
 }

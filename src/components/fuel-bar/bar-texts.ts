@@ -22,8 +22,10 @@ export interface BarTexts {
   readonly ticks: readonly { readonly value: number; readonly text: string }[];
 }
 
-/** Shares of a full tank below this are rounding. */
+/** Shares of a full tank below these are rounding, and for parts that decide nothing too thin to draw. */
 const NOTHING = 1e-6;
+const THIN = 2e-3;
+const MINOR: readonly LegendLine['kind'][] = ['manoeuvring', 'unusable', 'unfilled'];
 
 /** `unusable` is undefined where nobody told which part of `full` cannot be drawn. */
 export function barTexts(plan: Plan, measures: Measures, unusable: number | undefined, mostTicks: number): BarTexts {
@@ -66,7 +68,7 @@ export function barTexts(plan: Plan, measures: Measures, unusable: number | unde
       short: short === Infinity ? words.short : `${words.short} ${show(short)}`,
     },
     likely,
-    legend: lines.filter((line) => line.amount > NOTHING * plan.full),
+    legend: lines.filter(({ kind, amount }) => amount > (MINOR.includes(kind) ? THIN : NOTHING) * plan.full),
     ticks: amountTicks(plan, measures, mostTicks),
   };
 }

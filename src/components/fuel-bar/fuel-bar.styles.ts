@@ -278,6 +278,14 @@ export const fuelBarStyles = css`
       color-scheme: only light;
     }
 
+    .bar {
+      min-height: 0;
+    }
+
+    .bar svg {
+      height: auto;
+    }
+
     details {
       display: none;
     }

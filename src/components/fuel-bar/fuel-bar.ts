@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
-import { property } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import type { Plan } from '../../core/trip/shapes.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { define } from '../define.ts';
@@ -14,7 +14,7 @@ import { fuelBarStyles } from './fuel-bar.styles.ts';
 import { words } from './words.ts';
 
 /** px of scale that one tick and its figure may have to themselves. */
-const TICK_ROOM = 80;
+const TICK_ROOM = 64;
 
 /**
  * @summary The fuel or charge as a bar from full to empty: what each leg takes, what is left at home, the reserve.
@@ -28,6 +28,9 @@ export class FuelBar extends LitElement {
   @property({ attribute: false }) measures: Measures = NAUTICAL;
   /** Part of a full tank or battery that cannot be used, kg or J; undefined: not told. */
   @property({ attribute: false }) unusable: number | undefined;
+
+  /** Hundreds of rows nobody looks at would slow every change. */
+  @state() private tableOpen = false;
 
   readonly #own = new OwnWidth(this);
 
@@ -43,11 +46,15 @@ export class FuelBar extends LitElement {
         </div>
         <figcaption>${this.#legend(texts)}</figcaption>
       </figure>
-      <details>
+      <details @toggle=${this.#tableToggled}>
         <summary>${words.table}</summary>
-        ${this.#table(plan)}
+        ${this.tableOpen ? this.#table(plan) : nothing}
       </details>
     `;
+  }
+
+  #tableToggled(event: Event): void {
+    this.tableOpen = (event.currentTarget as HTMLDetailsElement).open;
   }
 
   #legend({ legend }: BarTexts) {

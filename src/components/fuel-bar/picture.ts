@@ -116,7 +116,10 @@ export function barPicture(plan: PicturePlan, box: { width: number; height: numb
       touched: hatch(tube, reserveFrom, usedTo, HATCH),
       short: short > 0 ? hatch({ ...spill, width: home - spill.left }, spill.left, home, HATCH, false) : '',
     },
-    touched: usedTo > reserveFrom ? slice(tube, reserveFrom, usedTo) : '',
+    touched: pieces
+      .filter((piece) => piece.kind !== 'short' && Math.min(piece.to, usedTo) > Math.max(piece.from, reserveFrom))
+      .map((piece) => slice(tube, Math.max(piece.from + 1, reserveFrom), Math.min(piece.to - 1, usedTo)))
+      .join(''),
     free: { from: Math.max(reserveFrom, usedTo), to: emptyAt },
     tears,
     spans: spans.filter((span) => span.to > span.from),

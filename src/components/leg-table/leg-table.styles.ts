@@ -87,8 +87,10 @@ export const legTableStyles = css`
     font-weight: 700;
   }
 
-  table:not(.all) .late {
-    display: none;
+  @media screen {
+    table:not(.all) .late {
+      display: none;
+    }
   }
 
   @container (max-width: 860px) {
@@ -176,12 +178,13 @@ export const legTableStyles = css`
       display: table-header-group;
     }
 
-    tr {
-      break-inside: avoid;
+    /* Sums stand once, at the end, not at the foot of every sheet. */
+    tfoot {
+      display: table-row-group;
     }
 
-    table:not(.all) .late {
-      display: table-row;
+    tr {
+      break-inside: avoid;
     }
 
     .number {

@@ -12,7 +12,7 @@ import { type LegGroup, type LegRow, legGroups } from './leg-rows.ts';
 import { legTableStyles } from './leg-table.styles.ts';
 import { words } from './words.ts';
 
-/** Rows of one part of the trip on the screen before somebody asks for all; paper gets all. */
+/** Rows of one part of the trip on the screen before somebody asks for all. The rest are there, for paper. */
 const FIRST = 15;
 
 /**
@@ -92,7 +92,7 @@ export class LegTable extends LitElement {
 
   #row({ leg, number, ends }: LegRow, { store }: Plan, limited: boolean, late: boolean) {
     const { measures: m } = this;
-    const rpm = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 0 }).format(leg.rpm);
+    const rpm = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 0 }).format(Math.round(leg.rpm / 10) * 10);
     const running = `${m.show('share', leg.throttle)}, ${regimeText(leg.regime)}`;
     return html`<tr role="row" class=${late ? 'late' : ''}>
       <th role="rowheader" scope="row">

@@ -37,14 +37,19 @@ function payloadFigure(plan: Plan, m: Measures): KeyFigure {
   return over ? { title, figure, notes, tone: 'stop' } : { title, figure, notes };
 }
 
-function turnFigure({ turnBack, halfway, time }: Plan, departure: string | undefined, m: Measures): KeyFigure {
+function turnFigure(plan: Plan, departure: string | undefined, m: Measures): KeyFigure {
+  const { turnBack, halfway, time, left, reserve } = plan;
   const title = words.turnBack;
   if (!turnBack || !Number.isFinite(time)) return { title, figure: '–', notes: [words.turnNone], tone: 'stop' };
-  const at = (s: number) => m.clock(departure, s);
   const figure = m.show('distance', turnBack.distance);
   if (turnBack.onRoute && turnBack.distance <= 0) return { title, figure, notes: [words.turnAtStart], tone: 'stop' };
-  const notes = [turnBack.onRoute ? words.turnOnRoute(at(turnBack.time)) : words.turnBeyond(at(turnBack.time))];
-  if (halfway?.onRoute) notes.push(words.halfway(m.show('distance', halfway.distance), at(halfway.time)));
+  const at = m.clock(departure, turnBack.time);
+  // Round a loop there comes a point from which the way on is the short one.
+  const fits = left.median >= reserve;
+  const notes = [turnBack.onRoute ? (fits ? words.turnGoOn(at) : words.turnOnRoute(at)) : words.turnBeyond(at)];
+  if (halfway?.onRoute) {
+    notes.push(words.halfway(m.show('distance', halfway.distance), m.clock(departure, halfway.time)));
+  }
   return { title, figure, notes };
 }
 

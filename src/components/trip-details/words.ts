@@ -8,6 +8,7 @@ export const words = {
   countedOnly: (now: string) => `A plate would count ${now} now.`,
   turnBack: 'Last point to turn back',
   turnOnRoute: (time: string) => `Turn by ${time} at the latest, or the reserve is broken.`,
+  turnGoOn: (time: string) => `From ${time} on, going back the same way would break the reserve; going on keeps it.`,
   turnBeyond: (time: string) => `Reached at ${time}, beyond where you mean to turn: the whole trip fits.`,
   turnAtStart: 'From nowhere on this route would you be home with the reserve whole.',
   turnNone: 'The route cannot be sailed as planned, so there is no such point.',

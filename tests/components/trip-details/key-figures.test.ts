@@ -32,10 +32,17 @@ describe('keyFigures', () => {
   });
 
   it('gives the latest time to turn where the trip does not fit, and says where it does', () => {
-    // 1700 s after 09:30 it is 09:58.
-    expect(figures(marginal)[1]).toMatchObject({ figure: '5.1 NM' });
-    expect(figures(marginal)[1]!.notes).toContain('Turn by 09:58 at the latest');
+    // 2100 s after 09:30 it is 10:05.
+    expect(figures(noGo)[1]).toMatchObject({ figure: '7.9 NM' });
+    expect(figures(noGo)[1]!.notes).toContain('Turn by 10:05 at the latest');
     expect(figures(go)[1]!.notes).toContain('the whole trip fits');
+  });
+
+  it('does not send a crew back round a loop whose way on keeps the reserve', () => {
+    const loop = { ...go, turnBack: { distance: 9000, time: 1700, at: { lat: 10, lon: 20 }, onRoute: true } };
+    expect(figures(loop)[1]!.notes).toContain(
+      'From 09:58 on, going back the same way would break the reserve; going on keeps it.',
+    );
   });
 
   it('gives the range both ways and survives one without end or of nothing', () => {
