@@ -1,7 +1,7 @@
 import { varianceOf } from '../curve/factors.ts';
 import { type Need, NODES } from './need.ts';
 import type { Prepared } from './prepare.ts';
-import type { Run, Sailed } from './sail.ts';
+import type { Run } from './sail.ts';
 
 /** Speed made at the same rate varies by trim, propeller and sea (common practice, no source). */
 const SPEED_SPREAD = 0.05;
@@ -19,16 +19,22 @@ const GAUGE_ERROR = { measured: 0.03, gauge: 0.1 };
  * the stream. `relative` is the standard deviation the factors leave in the need; pass it to reuse a gradient.
  */
 export function needOf(prepared: Prepared, run: Run, relative?: number): Need {
+  if (!run.possible) return { nodes: NODES.map(() => Infinity), spreads: NODES.map(() => 0) };
   const { conditions } = prepared.trip;
   const factors = relative ?? factorSpread(prepared, run);
-  const legs = legSpread(run, conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed);
+  const leg = conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed;
   // A scenario with its own foul stream has spent the unknown already.
   const known = conditions.stream !== undefined || run.scenario.kinds.includes('home-foul-stream');
   const error = known ? STREAM_ERROR.given : STREAM_ERROR.unknown;
-  let speedShare = 0;
-  for (const s of run.sailed) if (s.possible) speedShare += ((s.use / run.need) * s.speed) / s.ground;
-  const spread = Math.hypot(factors, speedShare * SPEED_SPREAD, legs);
-  return { nodes: NODES.map((node) => needWithStream(run, node * error)), spread };
+  const decay = run.sailed.map((s) => Math.exp(-s.stretch.distance / LEG_LENGTH));
+  const nodes: number[] = [];
+  const spreads: number[] = [];
+  for (const node of NODES) {
+    const { need, speedShare, legVariance } = inStream(run, node * error, decay);
+    nodes.push(need);
+    spreads.push(Math.sqrt(factors * factors + (speedShare * SPEED_SPREAD) ** 2 + leg * leg * legVariance));
+  }
+  return { nodes, spreads };
 }
 
 /** Standard deviation of the need that the factors leave, relative to it. */
@@ -44,37 +50,41 @@ export function usableDeviation(prepared: Prepared): number {
 /** The need with the error of the gauge added to its spread, for figures held against what is usable. */
 export function withGauge(prepared: Prepared, run: Run, need: Need, usable: number): Need {
   const error = usableDeviation(prepared) / Math.max(usable, run.need, 1e-9);
-  return { nodes: need.nodes, spread: Math.hypot(need.spread, error) };
+  return { nodes: need.nodes, spreads: need.spreads.map((spread) => Math.sqrt(spread * spread + error * error)) };
 }
 
-/** Need when a steady stream error helps out and hinders home (m/s); Infinity when a leg makes no headway. */
-function needWithStream(run: Run, error: number): number {
-  if (!run.possible) return Infinity;
-  let need = run.manoeuvring;
-  for (const s of run.sailed) {
-    const ground = s.ground + (s.stretch.part === 'out' ? error : -error);
-    // A tenth of a knot made good is no headway.
-    if (ground < 0.05) return Infinity;
-    need += (s.use * s.ground) / ground;
-  }
-  return need;
-}
+/** A tenth of a knot made good is no headway, m/s. */
+const NO_HEADWAY = 0.05;
 
 /**
- * Leg weather correlates with exp(-distance / 5 km), integrated along the route, so that a leg cut in two spreads as
- * one.
+ * A run when a steady stream error helps out and hinders home (m/s): its need, Infinity when a leg makes no headway;
+ * how need follows the speed made; and the variance of unit leg weather. That correlates with exp(-distance / 5 km),
+ * integrated along the route, so that a leg cut in two spreads as one; `decay` holds it for each stretch.
  */
-function legSpread(run: Run, deviation: number): number {
-  let variance = 0;
+function inStream(
+  run: Run,
+  error: number,
+  decay: readonly number[],
+): { readonly need: number; readonly speedShare: number; readonly legVariance: number } {
+  let need = run.manoeuvring;
+  let speedShare = 0;
+  let legVariance = 0;
   let tail = 0;
-  for (const s of run.sailed as readonly Sailed[]) {
-    const length = s.stretch.distance;
-    if (!s.possible || length <= 0) continue;
-    const density = s.use / run.need / length;
-    const decay = Math.exp(-length / LEG_LENGTH);
-    const reach = density * LEG_LENGTH * (1 - decay);
-    variance += 2 * density * density * LEG_LENGTH * (length - LEG_LENGTH * (1 - decay)) + 2 * tail * reach;
-    tail = tail * decay + reach;
+  for (let i = 0; i < run.sailed.length; i++) {
+    const { stretch, use, ground, speed } = run.sailed[i]!;
+    const made = ground + (stretch.part === 'out' ? error : -error);
+    if (made < NO_HEADWAY) return { need: Infinity, speedShare: 0, legVariance: 0 };
+    const here = (use * ground) / made;
+    need += here;
+    speedShare += (here * speed) / made;
+    const length = stretch.distance;
+    if (length <= 0) continue;
+    const density = here / length;
+    const lost = 1 - decay[i]!;
+    const reach = density * LEG_LENGTH * lost;
+    legVariance += 2 * density * density * LEG_LENGTH * (length - LEG_LENGTH * lost) + 2 * tail * reach;
+    tail = tail * decay[i]! + reach;
   }
-  return deviation * Math.sqrt(Math.max(variance, 0));
+  if (!(need > 0)) return { need, speedShare: 0, legVariance: 0 };
+  return { need, speedShare: speedShare / need, legVariance: Math.max(legVariance, 0) / (need * need) };
 }

@@ -1,0 +1,104 @@
+import { readFileSync } from 'node:fs';
+import type { Craft } from '../../src/core/craft/shapes.ts';
+import { type Afloat, type Boat, boatOf } from '../../src/core/curve/boat.ts';
+import { curve } from '../../src/core/curve/curve.ts';
+import { drivePoint } from '../../src/core/drive/demand.ts';
+import { craftFrom, hulls } from '../../src/core/files/catalogue.ts';
+import { hullResistance } from '../../src/core/hull/resistance.ts';
+import type { Waypoint } from '../../src/core/route/shapes.ts';
+import { prepareWaters } from '../../src/core/route/waters.ts';
+import { planTrip } from '../../src/core/trip/plan-trip.ts';
+import type { Trip } from '../../src/core/trip/shapes.ts';
+import { SEA_WATER } from '../../src/core/units/constants.ts';
+import { kept } from './cost.ts';
+
+const shared = new URL('../../shared/', import.meta.url);
+const read = (file: string) => JSON.parse(readFileSync(new URL(file, shared), 'utf8'));
+
+export const waters = prepareWaters(read('waters/haven.geojson'));
+export const petrolDay: Trip = read('trips/petrol-day.json');
+
+const { typicalPlate } = hulls.find(({ id }) => id === 'catamaran-3-6')!;
+const bare = craftFrom('catamaran-3-6', 'petrol-15hp-4s', 'tank-25');
+export const craft: Craft = { ...bare, hull: { ...bare.hull, plate: typicalPlate } };
+
+const boat: Boat = boatOf(craft, 'sea', 15);
+const afloat: Afloat = { mass: 310, lcg: 1.15, airArea: 0.75 };
+
+/** A loop with this many legs on open water, everything given, two aboard, at planing speed. */
+export function loopOf(legs: number): Trip {
+  const waypoints: Waypoint[] = [];
+  for (let i = 0; i < legs; i++) {
+    const turn = (2 * Math.PI * i) / legs;
+    waypoints.push({ lat: 45.97 + 0.012 * Math.cos(turn), lon: -32.06 + 0.017 * Math.sin(turn) });
+  }
+  return {
+    version: 1,
+    craft,
+    load: {
+      items: [
+        { id: 'a', kind: 'adult', mass: 85, station: 'helm', helm: true },
+        { id: 'b', kind: 'adult', mass: 85, station: 'seat-fore-port' },
+        { id: 'c', kind: 'gear', mass: 20, station: 'gear-mid' },
+      ],
+      fill: 0.8,
+      fillKnownBy: 'measured',
+    },
+    route: { shape: 'loop', waypoints, speed: 7.5 },
+    conditions: {
+      wind: { fromDeg: 240, speed: 4 },
+      stream: { setDeg: 80, rate: 0.3 },
+      sea: { height: 0.1 },
+      water: 'sea',
+    },
+    policy: { reserve: [{ kind: 'thirds' }] },
+  };
+}
+
+export function plan(trip: Trip, quick: boolean): void {
+  const result = planTrip(trip, waters, { quick });
+  kept.sum += result.ok ? result.value.need.median : 0;
+}
+
+export interface Case {
+  readonly name: string;
+  /** Units; absent: for information. */
+  readonly budget?: number;
+  work(): void;
+}
+
+let speed = 1;
+function nextSpeed(): number {
+  speed = speed > 12 ? 1 : speed + 0.37;
+  return speed;
+}
+
+const loop20 = loopOf(20);
+const unknown: Trip = { ...loop20, load: { items: loop20.load.items }, conditions: { water: 'sea' } };
+
+export const cases: readonly Case[] = [
+  {
+    name: 'resistance and attitude at one speed',
+    work: () => {
+      kept.sum += hullResistance(craft.hull, { mass: 310, lcg: 1.15, water: SEA_WATER }, nextSpeed()).total;
+    },
+  },
+  {
+    name: 'revs, power and flow at one speed',
+    work: () => {
+      kept.sum += drivePoint(boat.model, 500, nextSpeed()).flow;
+    },
+  },
+  {
+    name: 'one curve',
+    budget: 500,
+    work: () => {
+      kept.sum += curve(boat, afloat, 12).topSpeed.median;
+    },
+  },
+  { name: 'a plan of 20 legs with bands', budget: 1250, work: () => plan(loop20, true) },
+  { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(loop20, false) },
+  { name: 'a plan with zones, streams and sea', budget: 5000, work: () => plan(petrolDay, true) },
+  { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(petrolDay, false) },
+  { name: 'a plan of 20 legs with nothing given', work: () => plan(unknown, true) },
+];

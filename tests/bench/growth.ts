@@ -1,0 +1,47 @@
+import type { LatLon } from '../../src/core/route/shapes.ts';
+import { prepareWaters, zonesAlong } from '../../src/core/route/waters.ts';
+import { circleWaters, meander } from '../core/route/made-waters.ts';
+import { loopOf, plan } from './cases.ts';
+import { type Cost, costOf, kept } from './cost.ts';
+
+/** A ratio of two costs against the most it may be. */
+export interface Growth {
+  readonly name: string;
+  readonly budget: number;
+  readonly from: Cost;
+  readonly to: Cost;
+}
+
+function zoneTest(points: number, islands: number, vertices: number): () => void {
+  const waters = prepareWaters(circleWaters(islands, vertices));
+  const route: readonly LatLon[] = meander(points);
+  return () => {
+    for (let i = 1; i < route.length; i++) kept.sum += zonesAlong(waters, route[i - 1]!, route[i]!).crossings.length;
+  };
+}
+
+/** Five times the legs may cost six times as much: linear, with room for what the cache does. */
+const LINEAR = 1.2;
+
+export function growths(): readonly Growth[] {
+  const legs = [10, 50, 200].map((n) => {
+    const trip = loopOf(n);
+    return costOf(() => plan(trip, true), 21);
+  });
+  return [
+    {
+      name: '5,000 points over 50,000 vertices against 100 over 1,000, 10 islands',
+      budget: 50,
+      from: costOf(zoneTest(100, 10, 100), 21),
+      to: costOf(zoneTest(5000, 10, 5000), 21),
+    },
+    {
+      name: 'the same, islands of 20 vertices',
+      budget: 50,
+      from: costOf(zoneTest(100, 50, 20), 21),
+      to: costOf(zoneTest(5000, 2500, 20), 21),
+    },
+    { name: 'a plan of 50 legs against 10', budget: 5 * LINEAR, from: legs[0]!, to: legs[1]! },
+    { name: 'a plan of 200 legs against 50', budget: 4 * LINEAR, from: legs[1]!, to: legs[2]! },
+  ];
+}
