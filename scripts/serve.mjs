@@ -1,11 +1,13 @@
 // Serves the built site as a careful host would: strict content policy, right types, nothing outside the folder.
 // Runs on Node 20: built-in modules only. `node scripts/serve.mjs [folder]`, PORT and HOST from the environment.
-import { createReadStream, promises as files, readFileSync, realpathSync } from 'node:fs';
+import { promises as files, readFileSync, realpathSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
-import { pipeline } from 'node:stream';
 import { fileURLToPath } from 'node:url';
-import { createGzip } from 'node:zlib';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
+
+const pack = promisify(gzip);
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -52,7 +54,13 @@ const everywhere = {
 /** Serves `folder`; resolves to `{ address, close }`, or throws an error with a `code` such as EADDRINUSE. */
 export async function serve({ folder, port, host }) {
   const root = realpathSync(folder);
-  return open({ port, host, answer: (request, response) => respond(root, request, response) });
+  const answer = (request, response) =>
+    respond(root, request, response).catch(() => {
+      // A file that went away meanwhile, as when the site is built anew.
+      if (response.headersSent) response.destroy();
+      else response.writeHead(404, { ...everywhere, 'Content-Type': 'text/plain' }).end('Not found');
+    });
+  return open({ port, host, answer });
 }
 
 /** Throws, with a `code`, if nothing can be served on this port. */
@@ -106,9 +114,8 @@ async function respond(root, request, response) {
     response.writeHead(308, { ...everywhere, Location: to + query }).end();
     return;
   }
-  const missing = found === undefined;
-  const file = missing ? join(root, '404.html') : found.file;
-  send({ request, response, file, status: missing ? 404 : 200 });
+  if (found) await send({ request, response, file: found.file, status: 200 });
+  else await send({ request, response, file: join(root, '404.html'), status: 404 });
 }
 
 /** The path asked for, decoded and without steps upwards; nothing if it is not a sound one. */
@@ -137,31 +144,22 @@ async function find(root, path) {
   }
 }
 
-function send({ request, response, file, status }) {
+async function send({ request, response, file, status }) {
   const end = extname(file).toLowerCase();
   const headers = { ...everywhere, 'Content-Type': types[end] ?? 'application/octet-stream', Vary: 'Accept-Encoding' };
-  // Names under _astro carry a hash of what is in them.
-  headers['Cache-Control'] = file.includes(`${sep}_astro${sep}`) ? 'public, max-age=31536000, immutable' : 'no-cache';
-  const small = shrinks.has(end) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
-  if (small) headers['Content-Encoding'] = 'gzip';
-
-  const source = createReadStream(file);
-  source.once('error', () => {
-    if (response.headersSent) response.destroy();
-    else response.writeHead(404, everywhere).end('Not found');
-  });
-  source.once('open', () => {
-    response.writeHead(status, headers);
-    if (request.method === 'HEAD') {
-      source.destroy();
-      response.end();
-      return;
-    }
-    // The only failure left here is a reader who went away.
-    const done = () => {};
-    if (small) pipeline(source, createGzip(), response, done);
-    else pipeline(source, response, done);
-  });
+  // Names under _astro and parts carry a hash of what is in them.
+  const lasting = file.includes(`${sep}_astro${sep}`) || file.includes(`${sep}embed${sep}parts${sep}`);
+  headers['Cache-Control'] = lasting ? 'public, max-age=31536000, immutable' : 'no-cache';
+  // Elsewhere a page of another site may load the elements from here.
+  if (file.includes(`${sep}embed${sep}`)) headers['Access-Control-Allow-Origin'] = '*';
+  // Whole files, not streams: they are small, and a reader who goes away half-way leaves nothing open.
+  let body = await files.readFile(file);
+  if (shrinks.has(end) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '')) {
+    headers['Content-Encoding'] = 'gzip';
+    body = await pack(body);
+  }
+  headers['Content-Length'] = body.length;
+  response.writeHead(status, headers).end(request.method === 'HEAD' ? undefined : body);
 }
 
 /** The port asked for in the environment, or the usual one. Throws a plain message. */

@@ -11,6 +11,10 @@ const reports = join(projectRoot, 'test-results');
 const unitReport = join(reports, 'unit.json');
 const browserReport = join(reports, 'browser.json');
 
+// Colours only where somebody watches.
+const onScreen = process.stdout.isTTY === true;
+const plain = onScreen ? {} : { NO_COLOR: '1' };
+
 const astro = packageFile('astro', 'bin', 'astro.mjs');
 const steps = [
   {
@@ -24,7 +28,14 @@ const steps = [
   {
     name: 'lint',
     title: 'Format and lint',
-    programs: [[packageFile('@biomejs', 'biome', 'bin', 'biome'), 'ci', '--error-on-warnings']],
+    programs: [
+      [
+        packageFile('@biomejs', 'biome', 'bin', 'biome'),
+        'ci',
+        '--error-on-warnings',
+        `--colors=${onScreen ? 'force' : 'off'}`,
+      ],
+    ],
   },
   {
     name: 'layers',
@@ -52,6 +63,7 @@ const steps = [
       ],
     ],
     counts: () => unitCounts(unitReport),
+    env: plain,
   },
   { name: 'build', title: 'Build of the site', programs: [[astro, 'build', '--silent']] },
   {
@@ -81,7 +93,6 @@ try {
   mkdirSync(reports, { recursive: true });
   const env = {
     ...process.env,
-    ...(process.stdout.isTTY ? {} : { NO_COLOR: '1' }),
     HOMELEG_BROWSER: browser,
     PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport,
     ASTRO_TELEMETRY_DISABLED: '1',
@@ -110,7 +121,7 @@ async function passes(step, env) {
   const start = Date.now();
   let code = 0;
   for (const [program, ...args] of step.programs) {
-    code ||= await runAloud(projectNode(), [program, ...args], { cwd: projectRoot, env });
+    code ||= await runAloud(projectNode(), [program, ...args], { cwd: projectRoot, env: { ...env, ...step.env } });
   }
   // Tests that left no report did not run.
   if (step.counts && !step.counts()) code ||= 1;

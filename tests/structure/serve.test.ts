@@ -1,5 +1,6 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -36,6 +37,8 @@ beforeAll(async () => {
   mkdirSync(join(folder, 'hire'), { recursive: true });
   mkdirSync(join(folder, '_astro'));
   mkdirSync(join(folder, 'empty'));
+  mkdirSync(join(folder, 'embed'));
+  writeFileSync(join(folder, 'embed', 'planner.js'), 'export {};');
   writeFileSync(join(outside, 'secret.txt'), 'secret');
   writeFileSync(join(folder, 'index.html'), '<h1>home</h1>');
   writeFileSync(join(folder, '404.html'), '<h1>nothing here</h1>');
@@ -115,6 +118,26 @@ describe('the server of the built site', () => {
   it('answers a question about the headers without a body, and refuses to be written to', async () => {
     expect(await get('/', { method: 'HEAD' })).toMatchObject({ status: 200, text: '' });
     expect((await get('/', { method: 'POST' })).status).toBe(405);
+  });
+
+  it('goes on when readers go away half-way', async () => {
+    const leave = (after: number) =>
+      new Promise<void>((done) => {
+        const reader = connect(port, '127.0.0.1', () => {
+          // Several at once, so that some are still being looked up when the reader leaves.
+          reader.write('GET / HTTP/1.1\r\nHost: here\r\nAccept-Encoding: gzip\r\n\r\n'.repeat(8));
+          setTimeout(() => reader.resetAndDestroy(), after);
+        });
+        reader.on('close', () => done());
+        reader.on('error', () => {});
+      });
+    for (let i = 0; i < 30; i++) await Promise.all([leave(0), leave(1), leave(2), leave(4)]);
+    expect((await get('/')).status).toBe(200);
+  });
+
+  it('lets another site load the elements, and nothing else', async () => {
+    expect((await get('/embed/planner.js')).headers['access-control-allow-origin']).toBe('*');
+    expect((await get('/')).headers['access-control-allow-origin']).toBeUndefined();
   });
 
   it('says which port is taken and how to choose another', async () => {
