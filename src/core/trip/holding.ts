@@ -62,13 +62,15 @@ export interface Climb {
   readonly top: number;
 }
 
-/** The climb to the fastest of these stretches, as heavy, far aft and against as much wind and sea as any of them. */
+/** The climb to the fastest of these stretches, as heavy, far aft, drained and against as much wind and sea as any. */
 export function climbOf(stretches: readonly Sailed[]): Climb {
   let { mass, lcg } = stretches[0]!.afloat;
   let top = 0;
   let headwind = -Infinity;
   let waveHeight = 0;
+  let charge = 1;
   for (const s of stretches) {
+    charge = Math.min(charge, s.afloat.charge ?? 1);
     mass = Math.max(mass, s.afloat.mass);
     lcg = Math.min(lcg, s.afloat.lcg);
     top = Math.max(top, s.speed);
@@ -76,7 +78,7 @@ export function climbOf(stretches: readonly Sailed[]): Climb {
     waveHeight = Math.max(waveHeight, s.weather.waveHeight);
   }
   const { airArea } = stretches[0]!.afloat;
-  return { afloat: { mass, lcg, airArea }, weather: { headwind, waveHeight }, top };
+  return { afloat: { mass, lcg, airArea, charge }, weather: { headwind, waveHeight }, top };
 }
 
 /** The tightest speed on the way up and its margin; a speed that itself is the tightest has no hump before it. */
@@ -103,7 +105,8 @@ export function holding(prepared: Prepared, run: Run): Holding {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const all = asked(prepared, run);
   const climb = climbOf(all);
-  const hardest = distinct(all);
+  // Petrol makes the first of like stretches the hardest, a battery the last.
+  const hardest = distinct(prepared.burns ? all : [...all].reverse());
   const asSailed = (s: Sailed): number => s.weather.headwind;
   return {
     planes: (extra, headwind = asSailed) => {
@@ -125,7 +128,7 @@ export function holding(prepared: Prepared, run: Run): Holding {
   };
 }
 
-/** The first, and so heaviest, stretch for each speed and headwind to half a metre per second. */
+/** The first stretch for each speed and headwind to half a metre per second. */
 function distinct(sailed: readonly Sailed[]): readonly Sailed[] {
   const found = new Map<string, Sailed>();
   for (const s of sailed) {

@@ -1,4 +1,5 @@
 import type { Plate } from '../craft/shapes.ts';
+import type { Boat } from '../curve/boat.ts';
 import { HUMP_MARGIN, marginOf } from '../curve/hump.ts';
 import { steady } from '../curve/steady.ts';
 import { hullFlags } from '../hull/flags.ts';
@@ -8,7 +9,6 @@ import { plateFindings } from '../load/plate.ts';
 import { asked, climbed, climbOf, HELD_IN, heldProbability, humpVerdict } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
-import { UNKNOWN } from './scenario.ts';
 import type { Reason, ReasonCode } from './shapes.ts';
 
 /** Sideways offset of the centre of gravity over beam: target, and clearly off (common practice, no source). */
@@ -83,7 +83,7 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
   const over = indices(all, (s) => marginOf(boat, s.afloat, s.steady.drive) < 1);
   if (over.length > 0) {
     const worst = most(all, (s) => -marginOf(boat, s.afloat, s.steady.drive));
-    const limit = highestHeld(prepared, worst);
+    const limit = highestHeld(boat, worst);
     reasons.push({
       code: 'speed-not-held',
       level: 'no-go',
@@ -111,8 +111,7 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
 }
 
 /** Highest speed up to the wanted one that this stretch's load and weather allow, m/s. */
-function highestHeld(prepared: Prepared, s: Sailed): number {
-  const boat = prepared.boatAt(UNKNOWN.batteryTemperatureC[0]);
+function highestHeld(boat: Boat, s: Sailed): number {
   let speed = s.speed;
   while (speed > 0.3 && marginOf(boat, s.afloat, steady(boat, s.afloat, speed, s.weather).drive) < 1) speed -= 0.1;
   return speed;
