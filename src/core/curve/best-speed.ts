@@ -1,5 +1,5 @@
 import type { Afloat, Boat } from './boat.ts';
-import { PLANING_FROUDE, speedAtFroude } from './hump.ts';
+import { marginOf, PLANING_FROUDE, speedAtFroude } from './hump.ts';
 import { steady, type Weather } from './steady.ts';
 
 /** Slowest speed anybody plans for, m/s; without it the least use per mile against no stream lies near drifting. */
@@ -24,7 +24,7 @@ export function bestSpeed(
     const ground = overGround(speed);
     if (ground <= 0) return Infinity;
     const now = steady(boat, afloat, speed, weather);
-    return now.drive.held ? now.flow / ground : Infinity;
+    return marginOf(boat, afloat, now.drive) >= 1 ? now.flow / ground : Infinity;
   };
   let best = from;
   let least = cost(from);

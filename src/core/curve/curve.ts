@@ -41,7 +41,7 @@ export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weath
       trimDeg: now.hull.trimDeg,
       slip: now.drive.slip,
       regime: regime(now.hull.froudeVolume),
-      held: now.drive.held,
+      held: marginOf(boat, afloat, now.drive) >= 1,
     });
     const wide = Z90 * resistanceDeviation(boat, afloat, speed, now.hull);
     reach.push({
@@ -85,7 +85,7 @@ function assemble(
   points: readonly CurvePoint[],
   reach: readonly Reach[],
 ): Curve {
-  const held = (speed: number): boolean => steady(boat, afloat, speed, weather).drive.held;
+  const held = (speed: number): boolean => marginOf(boat, afloat, steady(boat, afloat, speed, weather).drive) >= 1;
   const stuck = lowestTop(reach, (r) => r.margin);
   const top = highestTop(reach, (r) => r.margin);
   const hump = humpOf(boat, afloat, weather);
