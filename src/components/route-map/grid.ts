@@ -1,18 +1,9 @@
 /** Spacings that read well, in minutes of arc. */
 const STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 1800];
 
-/** Degrees. */
-export interface Box {
-  readonly south: number;
-  readonly west: number;
-  readonly north: number;
-  readonly east: number;
-}
-
-/** Minutes between grid lines so that a height has about `lines` of them. */
-export function gridStep({ south, north }: Box, lines: number): number {
-  const span = (north - south) * 60;
-  return STEPS.find((step) => span / step <= lines) ?? STEPS.at(-1)!;
+/** Minutes between grid lines so that a height of so many degrees has about `lines` of them. */
+export function gridStep(height: number, lines: number): number {
+  return STEPS.find((step) => (height * 60) / step <= lines) ?? STEPS.at(-1)!;
 }
 
 /** Values of a grid from one side to the other, degrees. */

@@ -231,13 +231,12 @@ export class RouteEditor {
     }
     const { marker, box } = handle;
     marker.setLatLng([at.lat, at.lon]).setZIndexOffset(index === selected ? 1000 : 0);
-    box.setAttribute('aria-label', nameOf(index));
-    box.setAttribute('aria-pressed', String(index === selected));
-    box.tabIndex = index === this.#current ? 0 : -1;
-    box.firstElementChild!.textContent = String(index + 1);
+    setAttribute(box, 'aria-label', nameOf(index));
+    setAttribute(box, 'aria-pressed', String(index === selected));
+    setAttribute(box, 'tabindex', index === this.#current ? '0' : '-1');
     const role = roleOf(index);
     // Drawn by the sheet: the name of the button says it in its own words.
-    box.dataset.role = role ?? '';
+    setAttribute(box, 'data-role', role ?? '');
     box.classList.toggle('end', role !== undefined);
     const near = (other: Spot | undefined) =>
       other !== undefined && Math.hypot(spots[index]!.x - other.x, spots[index]!.y - other.y) < CROWDED;
@@ -251,6 +250,7 @@ export class RouteEditor {
     button.setAttribute('aria-describedby', 'waypoint-keys');
     const dot = document.createElement('span');
     dot.className = 'dot';
+    dot.textContent = String(index + 1);
     button.append(dot);
     const move = (): [EditKind, readonly Waypoint[]] => ['moved', this.#keeper.drawing().waypoints];
     this.#followDrag(button, index, () => this.#handles.get(index), move);
@@ -260,7 +260,7 @@ export class RouteEditor {
     button.addEventListener('focus', () => {
       if (this.#current === index) return;
       this.#current = index;
-      for (const [other, { box }] of this.#handles) box.tabIndex = other === index ? 0 : -1;
+      for (const [other, { box }] of this.#handles) setAttribute(box, 'tabindex', other === index ? '0' : '-1');
     });
     button.addEventListener('keydown', (event) => this.#waypointKey(event, index));
     button.addEventListener('keyup', () => this.#settleNudge());
@@ -387,4 +387,9 @@ export class RouteEditor {
     const at = this.#keeper.drawing().waypoints[index];
     if (at) this.#map.panInside([at.lat, at.lon], CLEAR);
   }
+}
+
+/** Only where it changes: a new tabindex on what has the focus makes the browser lay out the page at once. */
+function setAttribute(box: HTMLElement, name: string, value: string): void {
+  if (box.getAttribute(name) !== value) box.setAttribute(name, value);
 }

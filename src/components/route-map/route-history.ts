@@ -6,6 +6,15 @@ type Waypoints = readonly Waypoint[];
 /** Steps kept; a step is an array of references, so a hundred cost little even for a long track. */
 const STEPS = 100;
 
+/** Waypoints of edits still going on. Whoever is handed them on by the page must not take each frame for a step. */
+const live = new WeakSet<Waypoints>();
+
+/** Marks waypoints as those of an edit that may yet be taken back, or as done. */
+export function markLive(waypoints: Waypoints, still: boolean): void {
+  if (still) live.add(waypoints);
+  else live.delete(waypoints);
+}
+
 /**
  * Undo and redo over the waypoints, whoever changed them. Map and table keep one each and stay in step, because a
  * change that leads back to the step before, or on to the one after, counts as that step.
@@ -28,8 +37,9 @@ export class RouteHistory {
     return this.#future.length > 0;
   }
 
-  /** Takes note of the waypoints as they are now; the first ones given are where it starts. */
+  /** Takes note of the waypoints as they are now, unless they are live; the first ones are where it starts. */
   follow(waypoints: Waypoints): void {
+    if (live.has(waypoints)) return;
     const now = this.#present;
     if (now === undefined) {
       this.#present = waypoints;

@@ -17,7 +17,7 @@ import { type Leaflet, MapLife } from './map-life.ts';
 import { panByMouse, zoomByWheel } from './map-pan.ts';
 import { MapView, showAll, type ViewWishes } from './map-view.ts';
 import { type Drawing, RouteEditor, type RouteKeeper } from './route-editor.ts';
-import { RouteHistory } from './route-history.ts';
+import { markLive, RouteHistory } from './route-history.ts';
 import { type Hazard, RouteLines } from './route-lines.ts';
 import { routeMapStyles } from './route-map.styles.ts';
 import { closes, roleOf, waypointNames } from './route-names.ts';
@@ -281,7 +281,8 @@ export class RouteMap extends LitElement {
   #edited(edit: RouteEdit): void {
     const { waypoints, live } = edit;
     if (!this.#history.present) this.#history.follow(this.route?.waypoints ?? []);
-    if (!live) this.#history.follow(waypoints);
+    if (waypoints !== this.#history.present) markLive(waypoints, live);
+    this.#history.follow(waypoints);
     this.draft = waypoints;
     this.#view.settle();
     this.#legsStale = true;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { RouteHistory } from '../../../src/components/route-map/route-history.ts';
+import { markLive, RouteHistory } from '../../../src/components/route-map/route-history.ts';
 import type { Waypoint } from '../../../src/core/route/shapes.ts';
 
 const one: Waypoint[] = [{ lat: 46, lon: -32 }];
@@ -54,6 +54,21 @@ describe('RouteHistory', () => {
     table.follow(map.redo()!);
     expect(table.present).toEqual(two);
     expect(table.redo()).toEqual(three);
+  });
+
+  it('takes a drag for one step, however many frames it was drawn in', () => {
+    const kept = history(one);
+    const dragged = [two, three, structuredClone(two)];
+    for (const waypoints of dragged) {
+      markLive(waypoints, true);
+      kept.follow(waypoints);
+    }
+    const dropped = dragged.at(-1)!;
+    markLive(dropped, false);
+    kept.follow(dropped);
+    expect(kept.undo()).toEqual(one);
+    expect(kept.canUndo).toBe(false);
+    for (const waypoints of dragged) markLive(waypoints, false);
   });
 
   it('remembers a hundred steps and no more', () => {
