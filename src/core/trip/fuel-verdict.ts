@@ -1,9 +1,8 @@
-import type { Need } from './need.ts';
-import { needAt } from './need.ts';
+import type { Answer } from './edge.ts';
+import { type Need, needAt } from './need.ts';
 import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
-
 import { strictestReserve } from './reserve.ts';
-import { AS_PLANNED, type Run, sail, type Tweak } from './sail.ts';
+import { AS_PLANNED, type Run, sail, type Tweak, wayIsClear } from './sail.ts';
 import type { Scenario } from './scenario.ts';
 import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
 import { factorSpread, needOf, withGauge } from './spread.ts';
@@ -38,24 +37,71 @@ export interface FuelQuestion extends WhatIf {
  * something left. No-go: the median breaks the reserve, or the 90th percentile runs dry. Marginal: in between.
  */
 export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): FuelVerdict {
-  const tweak = question.tweak ?? AS_PLANNED;
   const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
+  const standing = shownVerdict(prepared, shown, question);
+  const found = worst(prepared, bad, question.tweak ?? AS_PLANNED, standing.spread);
+  return { ...standing, ...found, verdict: verdictOf(standing, found) };
+}
+
+/** The same trip with labouring at the hump on the way home added to what may go wrong. */
+export function withHump(prepared: Prepared, known: FuelVerdict, humpSpeed: number): FuelVerdict {
+  const { bad } = scenariosOf(prepared, humpSpeed);
+  const hump = bad.filter(({ kinds }) => kinds.includes('home-on-hump'));
+  const found = worst(prepared, hump, AS_PLANNED, known.spread);
+  if (found.badCase.left >= known.badCase.left) return known;
+  return { ...known, ...found, verdict: verdictOf(known, found) };
+}
+
+/**
+ * Whether fuel or charge allows this verdict or a better one, with the logarithm of what is there over what is needed
+ * where that falls shortest. The bad cases are sailed only where they matter.
+ */
+export function fuelAllows(prepared: Prepared, question: FuelQuestion, wanted: 'go' | 'marginal'): Answer {
+  const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
+  const standing = shownVerdict(prepared, shown, question);
+  if (wanted === 'marginal' || fallsShort(standing)) {
+    return { holds: !fallsShort(standing), slack: slackOf(standing) };
+  }
+  const found = worst(prepared, bad, question.tweak ?? AS_PLANNED, standing.spread);
+  return { holds: found.badCase.left > 0, slack: slackOf(standing, found) };
+}
+
+/** The same of a verdict that is known. */
+export function knownToAllow(fuel: FuelVerdict, wanted: 'go' | 'marginal'): Answer {
+  const short = fallsShort(fuel);
+  if (wanted === 'marginal' || short) return { holds: !short, slack: slackOf(fuel) };
+  return { holds: fuel.verdict === 'go', slack: slackOf(fuel, fuel) };
+}
+
+function slackOf({ run, usable, reserve, need90 }: Standing, found?: Worst): number {
+  const slack = Math.min(Math.log((usable - reserve) / run.need), Math.log(usable / need90));
+  return found ? Math.min(slack, Math.log(found.badUsable / found.badCase.need)) : slack;
+}
+
+type Standing = Omit<FuelVerdict, 'verdict' | 'badCase' | 'badUsable'>;
+type Worst = Pick<FuelVerdict, 'badCase' | 'badUsable'>;
+
+function verdictOf(standing: Standing, { badCase }: Worst): Verdict {
+  if (fallsShort(standing)) return 'no-go';
+  return badCase.left > 0 ? 'go' : 'marginal';
+}
+
+function fallsShort({ run, usable, reserve, need90 }: Standing): boolean {
+  return !run.possible || usable <= 0 || run.need > usable - reserve || need90 > usable;
+}
+
+/** What the plan itself says, the bad cases left out. */
+function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: FuelQuestion): Standing {
+  const tweak = question.tweak ?? AS_PLANNED;
   const runs = shown.map((scenario) => sail(prepared, scenario, tweak, { gradient: question.spread === undefined }));
   const run = runs.reduce((a, b) => (b.need > a.need ? b : a));
   const spread = question.spread ?? factorSpread(prepared, run);
   const need = needOf(prepared, run, spread);
   const usable = prepared.usable(run.scenario);
-  const slowest = Math.max(...runs.map(({ time }) => time));
   const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow(run));
   const need90 = needAt(withGauge(prepared, run, need, usable), 0.9);
-  const { badCase, badUsable } = worst(prepared, bad, tweak, spread);
-  const verdict: Verdict =
-    !run.possible || usable <= 0 || run.need > usable - reserve || need90 > usable
-      ? 'no-go'
-      : badCase.left > 0
-        ? 'go'
-        : 'marginal';
-  return { verdict, run, need, usable, reserve, rule, need90, badCase, badUsable, spread, slowest };
+  const slowest = Math.max(...runs.map(({ time }) => time));
+  return { run, need, usable, reserve, rule, need90, spread, slowest };
 }
 
 /** Of the stretches alone: slow manoeuvring would thin a reserve told in minutes of it. */
@@ -65,15 +111,17 @@ function meanFlow(run: Run): number {
 }
 
 /** The bad case that leaves least, sailed at the speeds the boat can hold. */
-function worst(
-  prepared: Prepared,
-  cases: readonly Scenario[],
-  tweak: Tweak,
-  spread: number,
-): { readonly badCase: BadCase; readonly badUsable: number } {
-  let found: { badCase: BadCase; badUsable: number } | undefined;
+function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number): Worst {
+  let found: Worst | undefined;
+  let asked: Scenario | undefined;
+  let clear = false;
   for (const scenario of cases) {
-    const run = sail(prepared, scenario, tweak, { yielding: true });
+    if (!asked || asked.forward !== scenario.forward) {
+      // All cases share load, wind and sea; only the unknown seats differ.
+      asked = scenario;
+      clear = wayIsClear(prepared, scenario, tweak);
+    }
+    const run = sail(prepared, scenario, tweak, { yielding: true, clear });
     const need = run.possible ? needAt(needOf(prepared, run, spread), 0.95) : Infinity;
     const badUsable = prepared.usable(scenario);
     const left = badUsable - need;

@@ -38,6 +38,7 @@ export function humpVerdict(margin: number): Verdict {
  * the boat at all; and with an unknown seat each also as if it were at the other end.
  */
 export function asked(prepared: Prepared, run: Run): readonly Sailed[] {
+  if (prepared.forwardMoment === 0 && run.sailed.every((s) => s.speed >= s.planned)) return run.sailed;
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const flat = prepared.trip.conditions.sea !== undefined;
   const again = (s: Sailed, change: Partial<Sailed>): Sailed => {
@@ -101,9 +102,9 @@ export function worse(a: Verdict, b: Verdict): Verdict {
   return RANK[a] >= RANK[b] ? a : b;
 }
 
-export function holding(prepared: Prepared, run: Run): Holding {
+/** `all` is what is `asked` of the boat on this run. */
+export function holding(prepared: Prepared, run: Run, all: readonly Sailed[]): Holding {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const all = asked(prepared, run);
   const climb = climbOf(all);
   // Petrol makes the first of like stretches the hardest, a battery the last.
   const hardest = distinct(prepared.burns ? all : [...all].reverse());

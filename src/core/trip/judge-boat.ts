@@ -6,7 +6,7 @@ import { hullFlags } from '../hull/flags.ts';
 import { mayPorpoise } from '../hull/porpoising.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import { plateFindings } from '../load/plate.ts';
-import { asked, climbed, climbOf, HELD_IN, heldProbability, humpVerdict } from './holding.ts';
+import { HELD_IN, heldProbability, humpVerdict } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
 import type { Reason, ReasonCode } from './shapes.ts';
@@ -22,12 +22,19 @@ const PLATE_CODE = {
 } as const satisfies Record<string, ReasonCode>;
 const PLATE_MEASURE = { load: 'mass', persons: 'count', power: 'power', 'engine-mass': 'mass' } as const;
 
+/** What is asked of the boat, and the tightest speed on the way up to it with its margin. */
+export interface Climbed {
+  readonly asked: readonly Sailed[];
+  readonly speed: number;
+  readonly margin: number;
+}
+
 /** Reasons that lie in plate, balance, seats, and speeds the boat can or cannot hold. */
-export function judgeBoat(prepared: Prepared, run: Run, balance: LoadBalance): readonly Reason[] {
+export function judgeBoat(prepared: Prepared, run: Run, balance: LoadBalance, climb: Climbed): readonly Reason[] {
   return [
     ...plateReasons(prepared, balance),
-    ...speedReasons(prepared, run),
-    ...humpReasons(prepared, run),
+    ...speedReasons(prepared, run, climb.asked),
+    ...humpReasons(climb),
     ...balanceReasons(prepared, balance),
     ...methodReasons(prepared, run),
   ];
@@ -64,7 +71,7 @@ function fullyRead(plate: Plate | undefined): boolean {
   return plate.scheme !== 'eu' || plate.category !== undefined;
 }
 
-function speedReasons(prepared: Prepared, run: Run): Reason[] {
+function speedReasons(prepared: Prepared, run: Run, all: readonly Sailed[]): Reason[] {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const stuck = indices(run.sailed, (s) => !s.possible);
   const reasons: Reason[] = [];
@@ -79,7 +86,6 @@ function speedReasons(prepared: Prepared, run: Run): Reason[] {
       at: first.stretch.from,
     });
   }
-  const all = asked(prepared, run);
   const over = indices(all, (s) => marginOf(boat, s.afloat, s.steady.drive) < 1);
   if (over.length > 0) {
     const worst = most(all, (s) => -marginOf(boat, s.afloat, s.steady.drive));
@@ -117,9 +123,7 @@ function highestHeld(boat: Boat, s: Sailed): number {
   return speed;
 }
 
-function humpReasons(prepared: Prepared, run: Run): Reason[] {
-  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const hump = climbed(boat, climbOf(asked(prepared, run)));
+function humpReasons(hump: Climbed): Reason[] {
   const level = humpVerdict(hump.margin);
   if (level === 'go') return [];
   return [

@@ -1,6 +1,7 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { largestHolding } from './bisect.ts';
-import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
+import { Edge } from './edge.ts';
+import { type FuelVerdict, fuelAllows, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, worse } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Payload, Verdict } from './shapes.ts';
@@ -26,24 +27,36 @@ export function payload(
   const { counted } = balance;
   if (allowed === undefined) return { extra: undefined, binds: 'no-plate', counted };
   const least = -balance.peopleAndGear;
-  // The spread grows with mass, so it is propagated anew for each.
-  const enough = (extra: number): Verdict =>
-    fuelVerdict(prepared, { tweak: { extraMass: extra, use: 1 }, humpSpeed }).verdict;
   const top = Math.min(allowed - counted, SEARCH_LIMIT);
   let extra = top;
   let binds: Payload['binds'] = top === SEARCH_LIMIT ? 'search-limit' : 'plate';
-  const tests = [
-    ['planing', holds.planes(0), holds.planes],
-    ['speed', holds.speeds(0), holds.speeds],
-    ['reserve', fuel.verdict, enough],
-  ] as const;
-  for (const [name, now, verdict] of tests) {
-    // What is marginal without anything extra is not mended by an ounce less: then it must only not become a no-go.
-    const wanted = now === 'go' ? 'go' : 'marginal';
-    const passes = (kg: number): boolean => worse(verdict(kg), wanted) === wanted;
-    if (extra <= least || passes(extra)) continue;
+  const limit = (name: Payload['binds'], passes: (kg: number) => boolean, closeIn?: () => void): void => {
+    if (extra <= least || passes(extra)) return;
+    closeIn?.();
     extra = largestHolding(passes, least, extra, STEP) ?? least;
     binds = name;
-  }
+  };
+  limit('planing', noWorse(holds.planes, wantedAfter(holds.planes(0))));
+  limit('speed', noWorse(holds.speeds, wantedAfter(holds.speeds(0))));
+  const wanted = wantedAfter(fuel.verdict);
+  // The spread grows with mass, so it is propagated anew for each.
+  const edge = new Edge((kg) => fuelAllows(prepared, { tweak: { extraMass: kg, use: 1 }, humpSpeed }, wanted));
+  const now = knownToAllow(fuel, wanted);
+  edge.learn(0, now);
+  const guess = (now.slack ?? 0) * fuel.run.sailed[0]!.afloat.mass;
+  limit(
+    'reserve',
+    (kg) => edge.holds(kg),
+    () => edge.closeIn(least, extra, { step: STEP, guess }),
+  );
   return { extra: Math.max(extra, least), binds, counted, allowed };
+}
+
+/** What is marginal without anything extra is not mended by an ounce less: then it must only not become a no-go. */
+function wantedAfter(now: Verdict): 'go' | 'marginal' {
+  return now === 'go' ? 'go' : 'marginal';
+}
+
+function noWorse(verdict: (kg: number) => Verdict, wanted: Verdict): (kg: number) => boolean {
+  return (kg) => worse(verdict(kg), wanted) === wanted;
 }

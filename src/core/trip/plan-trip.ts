@@ -3,8 +3,8 @@ import type { Waters } from '../route/waters.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
 import { fillNeeded } from './fill-needed.ts';
-import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
-import { climbed, climbOf, holding } from './holding.ts';
+import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
+import { asked, climbed, climbOf, holding } from './holding.ts';
 import { judgeBoat } from './judge-boat.ts';
 import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
 import { judgeWater } from './judge-water.ts';
@@ -14,6 +14,7 @@ import { payload } from './payload.ts';
 import { type Prepared, prepare } from './prepare.ts';
 import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
+import type { Run } from './sail.ts';
 import type { Plan, Trip } from './shapes.ts';
 import { slowestUse } from './slowest-use.ts';
 import { usableDeviation, withGauge } from './spread.ts';
@@ -63,22 +64,26 @@ function incomplete(trip: Trip): readonly Problem[] {
 
 function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const first = fuelVerdict(prepared);
-  const humpSpeed = credibleHump(prepared, first);
-  const fuel = humpSpeed === undefined ? first : fuelVerdict(prepared, { spread: first.spread, humpSpeed });
+  const boat = prepared.boatAt(first.run.scenario.batteryTemperatureC);
+  const way = climbed(boat, climbOf(first.run.sailed));
+  const humpSpeed = credibleHump(prepared, first.run, way);
+  const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed);
   const { run, usable, reserve } = fuel;
   const balance = balanceAt(prepared.base, prepared.storeMass(run.scenario.weighs));
   const spread = withGauge(prepared, run, fuel.need, usable);
   const low = Math.min(needAt(spread, 0.1), run.need);
   const high = Math.max(needAt(spread, 0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
-  const filled = options.quick ? undefined : fillNeeded(prepared, fuel.spread, humpSpeed);
-  const holds = holding(prepared, run);
+  const filled = options.quick ? undefined : fillNeeded(prepared, fuel, humpSpeed);
+  const all = asked(prepared, run);
+  const climb = all === first.run.sailed ? way : climbed(boat, climbOf(all));
   const fixes = fixesOf(prepared, fuel, filled);
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
-    ...judgeBoat(prepared, run, balance),
+    ...judgeBoat(prepared, run, balance, { asked: all, ...climb }),
     ...judgeWater(prepared, fuel),
   ]);
+  const holds = options.quick ? undefined : holding(prepared, run, all);
   return {
     verdict: verdictOf(reasons),
     reasons,
@@ -103,20 +108,22 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
     halfway: turns?.halfway,
     range: run.possible ? ranges(prepared, run, usable - reserve) : { oneWay: 0, outAndHome: 0 },
     balance,
-    payload: options.quick
-      ? { extra: undefined, binds: 'search-limit', counted: balance.counted }
-      : payload(prepared, fuel, balance, holds, humpSpeed),
-    tipping: options.quick ? [] : tippingValues(prepared, fuel, reasons, balance, holds, humpSpeed),
+    payload: holds
+      ? payload(prepared, fuel, balance, holds, humpSpeed)
+      : { extra: undefined, binds: 'search-limit', counted: balance.counted },
+    tipping: holds ? tippingValues(prepared, fuel, reasons, balance, holds, humpSpeed) : [],
     fillNeeded: filled,
     assumptions: assumptions(prepared, fuel),
   };
 }
 
 /** Labouring at the hump on the way home is credible in an unknown or real sea, or where the hump is barely crossed. */
-function credibleHump(prepared: Prepared, { run }: FuelVerdict): number | undefined {
-  const { sea } = prepared.trip.conditions;
-  const { margin, speed } = climbed(prepared.boatAt(run.scenario.batteryTemperatureC), climbOf(run.sailed));
-  const rough = sea === undefined || run.scenario.waveHeight > FLAT * prepared.trip.craft.hull.length;
+function credibleHump(
+  { trip }: Prepared,
+  { scenario }: Run,
+  { margin, speed }: { readonly margin: number; readonly speed: number },
+): number | undefined {
+  const rough = trip.conditions.sea === undefined || scenario.waveHeight > FLAT * trip.craft.hull.length;
   return margin < Infinity && (rough || margin < LABOURING) ? speed : undefined;
 }
 

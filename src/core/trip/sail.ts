@@ -1,8 +1,7 @@
 import { bestSpeed } from '../curve/best-speed.ts';
 import type { Afloat, Boat } from '../curve/boat.ts';
-import { firstStop, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
+import { firstStop, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { type Steady, steady, steadyWithGradient, type Weather } from '../curve/steady.ts';
-import { balanceAt } from '../load/balance.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
 import type { Stretch } from '../route/split-legs.ts';
 import { headwind } from '../water/headwind.ts';
@@ -60,6 +59,8 @@ export interface SailOptions {
   readonly gradient?: boolean;
   /** Where a planned speed cannot be held, sail the highest that can, as a crew would; otherwise compute the demand. */
   readonly yielding?: boolean;
+  /** The way up to any planned speed is known to be clear, see `wayIsClear`. */
+  readonly clear?: boolean;
 }
 
 /** Slow ahead, in gear: what casting off and coming alongside is done at, m/s. */
@@ -84,7 +85,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   // What a full bank holds at this temperature, J; the charge falls with what is drawn.
   const held = boat.bank?.parts.reduce((sum, part) => sum + part.energy, 0) ?? Infinity;
 
-  const atStart = { ...afloatIn(prepared, scenario, store, tweak), charge };
+  const atStart = afloatIn(prepared, scenario, store, { tweak, charge });
   const slow = steady(boat, atStart, MANOEUVRE_SPEED);
   const manoeuvringFlow = Math.max(slow.flow, prepared.idle) * tweak.use;
   const manoeuvring = manoeuvringFlow * prepared.manoeuvring;
@@ -95,17 +96,18 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   }
 
   for (const stretch of prepared.stretches) {
-    const afloat = { ...afloatIn(prepared, scenario, store, tweak), charge };
+    const afloat = afloatIn(prepared, scenario, store, { tweak, charge });
     const weather: Weather = { headwind: windOn(stretch, scenario), waveHeight: scenario.waveHeight };
     const stream = streamOn(stretch, scenario);
     const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);
-    const speed = options.yielding ? yieldTo(boat, afloat, weather, wanted) : wanted;
+    const known = options.yielding ? yieldTo(boat, afloat, weather, wanted, options.clear === true) : undefined;
+    const speed = known?.speed ?? wanted;
     const triangle = stream
       ? courseToSteer(stretch.trackDeg, speed, stream)
       : ({ possible: speed > 0, steerDeg: stretch.trackDeg, speedOverGround: speed } as const);
-    const now = options.gradient
-      ? steadyWithGradient(boat, afloat, speed, weather, own)
-      : steady(boat, afloat, speed, weather);
+    const now =
+      known?.now ??
+      (options.gradient ? steadyWithGradient(boat, afloat, speed, weather, own) : steady(boat, afloat, speed, weather));
     const makes = triangle.possible && triangle.speedOverGround > 0;
     const ground = makes ? triangle.speedOverGround : 0;
     const legTime = makes ? stretch.distance / ground : Infinity;
@@ -113,7 +115,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     const burned = makes && prepared.burns ? flow * tweak.use * legTime : 0;
     if (burned > LIGHTER * afloat.mass) {
       // Half way along the boat is lighter by half of what it burns, so that a long leg needs what its halves need.
-      const halfWay = afloatIn(prepared, scenario, Math.max(store - burned / 2, 0), tweak);
+      const halfWay = afloatIn(prepared, scenario, Math.max(store - burned / 2, 0), { tweak });
       flow = steady(boat, halfWay, speed, weather).flow;
     }
     const use = makes ? flow * tweak.use * legTime : Infinity;
@@ -131,7 +133,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
       steady: now,
       weather,
       // Judged by what the battery gives at the end of the stretch, when it gives least.
-      afloat: { ...afloat, charge },
+      afloat: prepared.burns ? afloat : { ...afloat, charge },
       planned,
     });
     need += use;
@@ -158,11 +160,18 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   };
 }
 
-/** Mass, centre of gravity and frontal area with this much (kg) in the tanks. */
-export function afloatIn(prepared: Prepared, { forward }: Scenario, storeMass: number, tweak = AS_PLANNED): Afloat {
-  const now = balanceAt(prepared.base, prepared.burns ? storeMass : 0);
-  const lcg = forward ? now.lcg + prepared.forwardMoment / now.allUpMass : now.lcg;
-  return { mass: now.allUpMass + tweak.extraMass, lcg, airArea: now.airArea };
+/** Mass, centre of gravity, frontal area and charge with this much (kg) in the tanks. */
+export function afloatIn(
+  prepared: Prepared,
+  scenario: Scenario,
+  storeMass: number,
+  { tweak = AS_PLANNED, charge = scenario.fill }: { readonly tweak?: Tweak; readonly charge?: number } = {},
+): Afloat {
+  const { base, burns, forwardMoment } = prepared;
+  const carried = burns ? storeMass : 0;
+  const mass = base.mass + carried;
+  const moment = base.momentX + carried * base.storeAt.x + (scenario.forward ? forwardMoment : 0);
+  return { mass: mass + tweak.extraMass, lcg: moment / mass, airArea: base.airArea, charge };
 }
 
 /** Wind from ahead along a stretch, m/s. */
@@ -221,28 +230,54 @@ function inWaves(prepared: Prepared, boat: Boat, afloat: Afloat, speed: number, 
   return kept >= planing ? kept : prepared.displacementSpeed;
 }
 
+/** Margin from which no stretch of a run can find its way up blocked: its load and wind differ less than this. */
+const CLEARLY = 1.03;
+
+/**
+ * Whether the way over the hump is clear on every stretch of a scenario: it is asked once, with the heaviest boat, its
+ * centre farthest aft, the battery drained and the strongest wind from ahead.
+ */
+export function wayIsClear(prepared: Prepared, scenario: Scenario, tweak: Tweak): boolean {
+  const full = afloatIn(prepared, scenario, prepared.storeMass(scenario.weighs), { tweak, charge: 0 });
+  const empty = afloatIn(prepared, scenario, 0, { tweak });
+  let headwind = -Infinity;
+  for (const stretch of prepared.stretches) headwind = Math.max(headwind, windOn(stretch, scenario));
+  const boat = prepared.boatAt(scenario.batteryTemperatureC);
+  const afloat = { ...full, lcg: Math.min(full.lcg, empty.lcg) };
+  return humpOf(boat, afloat, { headwind, waveHeight: scenario.waveHeight }).margin >= CLEARLY;
+}
+
 /** To what a yielded speed is found, m/s. */
 const FINE = 0.001;
+
+interface Yielded {
+  readonly speed: number;
+  /** Where it was worked out on the way. */
+  readonly now?: Steady;
+}
 
 /**
  * The wanted speed (m/s), or where the hump or the drive forbids it the highest that is held and reached from rest:
  * what lies beyond a speed that is not held cannot be reached.
  */
-function yieldTo(boat: Boat, afloat: Afloat, weather: Weather, wanted: number): number {
+function yieldTo(boat: Boat, afloat: Afloat, weather: Weather, wanted: number, clear: boolean): Yielded {
   const held = (speed: number): boolean => marginOf(boat, afloat, steady(boat, afloat, speed, weather).drive) >= 1;
-  const stopped = firstStop(boat, afloat, weather, wanted);
-  if (stopped === undefined && held(wanted)) return wanted;
+  const stopped = clear ? undefined : firstStop(boat, afloat, weather, wanted);
+  if (stopped === undefined) {
+    const now = steady(boat, afloat, wanted, weather);
+    if (marginOf(boat, afloat, now.drive) >= 1) return { speed: wanted, now };
+  }
   let bad = stopped ?? wanted;
   let good = bad;
   do {
     bad = good;
     good -= 0.1;
   } while (good > 0.3 && !held(good));
-  if (good <= 0.3) return good;
+  if (good <= 0.3) return { speed: good };
   while (bad - good > FINE) {
     const middle = (good + bad) / 2;
     if (held(middle)) good = middle;
     else bad = middle;
   }
-  return good;
+  return { speed: good };
 }

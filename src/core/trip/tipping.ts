@@ -1,8 +1,9 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { beaufortOf } from '../water/beaufort.ts';
 import { largestHolding } from './bisect.ts';
-import { fullFill } from './fill-needed.ts';
-import { type FuelQuestion, type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
+import { type Answer, Edge } from './edge.ts';
+import { fillFor, fullFill } from './fill-needed.ts';
+import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, worse } from './holding.ts';
 import { categoryOf, FRESH_BREEZE } from './judge-water.ts';
 import { givenOf, type Prepared } from './prepare.ts';
@@ -37,7 +38,13 @@ interface Knob {
   readonly worse: number;
   readonly better: number;
   readonly step: number;
-  verdict(value: number): Verdict;
+  /** The plan itself answers for the value now. */
+  readonly planned: boolean;
+  /** Where it may turn, from the slack of the plan; a first guess. */
+  readonly guess: number;
+  /** All but fuel and charge. */
+  boat(value: number): Verdict;
+  question(value: number): FuelQuestion;
 }
 
 /**
@@ -55,40 +62,61 @@ export function tippingValues(
 ): readonly TippingValue[] {
   const standing = verdictOf(reasons.filter((r) => !MOVED.has(r.code)));
   if (standing === 'no-go' || !fuel.run.possible) return [];
-  const ask = (question: FuelQuestion): Verdict => fuelVerdict(prepared, { ...question, humpSpeed }).verdict;
   const now = verdictOf(reasons);
   const found: TippingValue[] = [];
-  for (const knob of knobs(prepared, fuel, balance, holds, ask)) {
-    const all = (value: number): Verdict => worse(standing, knob.verdict(value));
-    const turned = turning(knob, all, now);
+  for (const knob of knobs(prepared, fuel, balance, holds)) {
+    const turned = turning(prepared, knob, { fuel, standing, now, humpSpeed });
     if (turned) found.push(turned);
   }
   return found;
 }
 
-function turning(knob: Knob, verdict: (value: number) => Verdict, now: Verdict): TippingValue | undefined {
-  const base = verdict(knob.now);
+interface Plain {
+  readonly fuel: FuelVerdict;
+  /** What nothing here moves. */
+  readonly standing: Verdict;
+  readonly now: Verdict;
+  readonly humpSpeed: number | undefined;
+}
+
+function turning(prepared: Prepared, knob: Knob, { fuel, standing, now, humpSpeed }: Plain): TippingValue | undefined {
+  const asked = (value: number): FuelQuestion => ({ ...knob.question(value), humpSpeed });
+  const boatNow = knob.boat(knob.now);
+  const here = knob.planned ? fuel : fuelVerdict(prepared, asked(knob.now));
   // What the other knobs decide hides this one.
-  if (base !== now) return undefined;
-  const target = now === 'no-go' ? knob.better : knob.worse;
+  if (worse(standing, worse(boatNow, here.verdict)) !== now) return undefined;
+  const better = now === 'no-go';
+  const target = better ? knob.better : knob.worse;
   const sign = target >= knob.now ? 1 : -1;
-  const stays = (distance: number): boolean => RANK[verdict(knob.now + sign * distance)] === RANK[now];
   const reach = Math.abs(target - knob.now);
   if (!(reach > 0)) return undefined;
-  const last = largestHolding(stays, 0, reach, knob.step);
+  const at = (distance: number): number => knob.now + sign * distance;
+  const wanted = now === 'go' ? 'go' : 'marginal';
+  // Towards worse a verdict stays while all allow it; a no-go stays while anything refuses.
+  const boat = new Edge((d) => {
+    const verdict = knob.boat(at(d));
+    return { holds: better ? verdict === 'no-go' : RANK[verdict] <= RANK[now] };
+  });
+  const turned = (answer: Answer): Answer =>
+    better ? { holds: !answer.holds, slack: answer.slack === undefined ? undefined : -answer.slack } : answer;
+  const store = new Edge((d) => turned(fuelAllows(prepared, asked(at(d)), wanted)));
+  store.learn(0, turned(knownToAllow(here, wanted)));
+  const stays = (d: number): boolean => (better ? boat.holds(d) || store.holds(d) : boat.holds(d) && store.holds(d));
+  const bound = largestHolding((d) => boat.holds(d), 0, reach, knob.step) ?? 0;
+  const { step } = knob;
+  const guess = Math.abs(knob.guess - knob.now);
+  if (better) store.closeIn(0, reach, { step, guess });
+  else store.closeIn(0, Math.min(bound + step, reach), { step, guess });
+  const last = largestHolding(stays, 0, reach, step);
   if (last === undefined || last === reach) return undefined;
-  const value = knob.now + sign * last;
-  const to = verdict(knob.now + sign * Math.min(last + knob.step, reach));
+  const value = at(last);
+  const beyond = at(Math.min(last + step, reach));
+  const boatThere = worse(standing, knob.boat(beyond));
+  const to = boatThere === 'no-go' ? 'no-go' : worse(boatThere, fuelVerdict(prepared, asked(beyond)).verdict);
   return { knob: knob.knob, from: now, to, value, now: knob.now, direction: sign > 0 ? 'up' : 'down' };
 }
 
-function knobs(
-  prepared: Prepared,
-  fuel: FuelVerdict,
-  balance: LoadBalance,
-  holds: Holding,
-  ask: (question: FuelQuestion) => Verdict,
-): readonly Knob[] {
+function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, holds: Holding): readonly Knob[] {
   const { trip } = prepared;
   const { plate } = trip.craft.hull;
   const spare = plate && plate !== 'none' && plate.maxLoad !== undefined ? plate.maxLoad - balance.counted : Infinity;
@@ -96,6 +124,7 @@ function knobs(
   const scenario = expected(givenOf(trip));
   const wind = scenario.headwindHome ?? scenario.wind?.speed ?? 0;
   const asItIs = worse(holds.planes(0), holds.speeds(0));
+  const { slack = 0 } = knownToAllow(fuel, fuel.verdict === 'go' ? 'go' : 'marginal');
   return [
     {
       knob: 'crew-mass',
@@ -103,13 +132,11 @@ function knobs(
       worse: crew + HEAVIEST,
       better: 0,
       step: 1,
-      verdict: (kg) =>
-        kg - crew > spare
-          ? 'no-go'
-          : worse(
-              worse(holds.planes(kg - crew), holds.speeds(kg - crew)),
-              ask({ tweak: { extraMass: kg - crew, use: 1 } }),
-            ),
+      planned: true,
+      // Need goes about with all-up mass.
+      guess: crew + balance.allUpMass * (Math.exp(slack) - 1),
+      boat: (kg) => (kg - crew > spare ? 'no-go' : worse(holds.planes(kg - crew), holds.speeds(kg - crew))),
+      question: (kg) => ({ tweak: { extraMass: kg - crew, use: 1 } }),
     },
     {
       knob: 'consumption',
@@ -117,7 +144,10 @@ function knobs(
       worse: HUNGRIEST,
       better: 0.3,
       step: 0.01,
-      verdict: (use) => worse(asItIs, ask({ tweak: { extraMass: 0, use }, spread: fuel.spread })),
+      planned: true,
+      guess: Math.exp(slack),
+      boat: () => asItIs,
+      question: (use) => ({ tweak: { extraMass: 0, use }, spread: fuel.spread }),
     },
     {
       knob: 'wind',
@@ -125,8 +155,11 @@ function knobs(
       worse: WINDIEST,
       better: 0,
       step: 0.2,
-      verdict: (speed) =>
-        worse(windLimit(prepared, speed), worse(heldAgainst(prepared, holds, speed), ask({ windSpeed: speed }))),
+      planned: typeof trip.conditions.wind === 'object',
+      // A tenth of need to two metres a second.
+      guess: wind + 20 * slack,
+      boat: (speed) => worse(windLimit(prepared, speed), heldAgainst(prepared, holds, speed)),
+      question: (windSpeed) => ({ windSpeed }),
     },
     {
       knob: 'fill',
@@ -134,7 +167,10 @@ function knobs(
       worse: 0,
       better: fullFill(prepared),
       step: 0.005,
-      verdict: (fill) => worse(asItIs, ask({ fill })),
+      planned: trip.load.fill !== undefined,
+      guess: fillFor(prepared, fuel),
+      boat: () => asItIs,
+      question: (fill) => ({ fill }),
     },
   ];
 }
