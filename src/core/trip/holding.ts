@@ -1,6 +1,7 @@
 import type { Afloat, Boat } from '../curve/boat.ts';
 import { HUMP_MARGIN, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { resistanceDeviation, type Steady, steady, type Weather } from '../curve/steady.ts';
+import type { Answer } from './edge.ts';
 import { normalCdf } from './need.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
@@ -10,22 +11,33 @@ import type { Verdict } from './shapes.ts';
 const POWER_OVER_RESISTANCE = 1.2;
 /** Spread of rated power (trade tolerance of ratings). */
 const RATING_SPREAD = 0.07;
+/** What fuel burnt moves the centre of gravity by, m; it turns no speed. */
+const SAME_LCG = 0.03;
 /** A speed held by fewer than three of four such boats is not one to rely on (our rule). */
 export const HELD_IN = 0.75;
+/** Its place on the normal law. */
+const HELD_AT = 0.6745;
 
 /** Probability that the drive holds a speed, from the spread of resistance and rated power. */
 export function heldProbability(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
   const margin = marginOf(boat, afloat, now.drive);
-  if (margin > 3) return 1;
+  return margin > 3 ? 1 : normalCdf(Math.log(margin) / marginSpread(boat, afloat, speed, now));
+}
+
+/** Standard deviation of the logarithm of the margin. */
+function marginSpread(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
   const share = resistanceDeviation(boat, afloat, speed, now.hull) / Math.max(now.resistance, 1e-9);
-  return normalCdf(Math.log(margin) / Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD));
+  return Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD);
 }
 
 /** Go: held by most such boats; no-go: not even by this one. */
-export function speedVerdict(boat: Boat, afloat: Afloat, speed: number, weather: Weather): Verdict {
+function allowsSpeed(boat: Boat, { afloat, speed, weather }: Asked, wanted: 'go' | 'marginal'): Answer {
   const now = steady(boat, afloat, speed, weather);
-  if (marginOf(boat, afloat, now.drive) < 1) return 'no-go';
-  return heldProbability(boat, afloat, speed, now) < HELD_IN ? 'marginal' : 'go';
+  const margin = marginOf(boat, afloat, now.drive);
+  const slack = Math.log(margin);
+  if (margin < 1 || wanted === 'marginal' || margin > 3) return { holds: margin >= 1, slack };
+  const spread = marginSpread(boat, afloat, speed, now);
+  return { holds: normalCdf(slack / spread) >= HELD_IN, slack: slack - HELD_AT * spread };
 }
 
 /** Go: over the hump with power to spare; no-go: not over it. */
@@ -92,14 +104,27 @@ export function climbed(boat: Boat, { afloat, weather, top }: Climb): { speed: n
 
 /** What the engine says of extra mass (kg) or more headwind (m/s) on this run: each answer only worsens with more. */
 export interface Holding {
-  planes(extra: number, headwind?: (s: Sailed) => number): Verdict;
-  speeds(extra: number, headwind?: (s: Sailed) => number): Verdict;
+  allows(wanted: 'go' | 'marginal', extra: number, headwind?: (s: Sailed) => number): Answer;
+  /** The two parts of it: the climb over the hump, and the speeds. */
+  planes(wanted: 'go' | 'marginal', extra: number, headwind?: (s: Sailed) => number): Answer;
+  speeds(wanted: 'go' | 'marginal', extra: number, headwind?: (s: Sailed) => number): Answer;
+}
+
+/** The best verdict that is allowed. */
+export function verdictFrom(allows: (wanted: 'go' | 'marginal') => Answer): Verdict {
+  return allows('go').holds ? 'go' : allows('marginal').holds ? 'marginal' : 'no-go';
 }
 
 const RANK = { go: 0, marginal: 1, 'no-go': 2 } as const;
 
 export function worse(a: Verdict, b: Verdict): Verdict {
   return RANK[a] >= RANK[b] ? a : b;
+}
+
+/** Both conditions; the slack is that of the nearer to turning. */
+export function both(a: Answer, b: Answer): Answer {
+  const slack = a.slack === undefined || b.slack === undefined ? undefined : Math.min(a.slack, b.slack);
+  return { holds: a.holds && b.holds, slack };
 }
 
 /** `all` is what is `asked` of the boat on this run. */
@@ -109,24 +134,55 @@ export function holding(prepared: Prepared, run: Run, all: readonly Sailed[]): H
   // Petrol makes the first of like stretches the hardest, a battery the last.
   const hardest = distinct(prepared.burns ? all : [...all].reverse());
   const asSailed = (s: Sailed): number => s.weather.headwind;
-  return {
-    planes: (extra, headwind = asSailed) => {
-      const { afloat, weather, top } = climb;
-      const ahead = all.reduce((most, s) => Math.max(most, headwind(s)), -Infinity);
-      const heavier = { ...afloat, mass: afloat.mass + extra };
-      return humpVerdict(climbed(boat, { afloat: heavier, weather: { ...weather, headwind: ahead }, top }).margin);
-    },
-    speeds: (extra, headwind = asSailed) => {
-      let verdict: Verdict = 'go';
-      for (const s of hardest) {
-        const afloat = { ...s.afloat, mass: s.afloat.mass + extra };
-        const weather = { headwind: headwind(s), waveHeight: s.weather.waveHeight };
-        verdict = worse(verdict, speedVerdict(boat, afloat, s.speed, weather));
-        if (verdict === 'no-go') break;
-      }
-      return verdict;
-    },
+  const planes: Holding['planes'] = (wanted, extra, headwind = asSailed) => {
+    const { afloat, weather, top } = climb;
+    const ahead = all.reduce((most, s) => Math.max(most, headwind(s)), -Infinity);
+    const heavier = { ...afloat, mass: afloat.mass + extra };
+    const { margin } = climbed(boat, { afloat: heavier, weather: { ...weather, headwind: ahead }, top });
+    const least = wanted === 'go' ? HUMP_MARGIN : 1;
+    return { holds: margin >= least, slack: Math.min(Math.log(margin / least), 9) };
   };
+  const speeds: Holding['speeds'] = (wanted, extra, headwind = asSailed) => {
+    let answer: Answer = { holds: true, slack: Infinity };
+    for (const { s, ahead } of hardestIn(hardest, headwind)) {
+      const afloat = { ...s.afloat, mass: s.afloat.mass + extra };
+      const weather = { headwind: ahead, waveHeight: s.weather.waveHeight };
+      answer = both(answer, allowsSpeed(boat, { afloat, speed: s.speed, weather }, wanted));
+    }
+    return answer;
+  };
+  return {
+    planes,
+    speeds,
+    allows: (wanted, extra, headwind) => both(planes(wanted, extra, headwind), speeds(wanted, extra, headwind)),
+  };
+}
+
+interface Asked {
+  readonly afloat: Afloat;
+  readonly speed: number;
+  readonly weather: Weather;
+}
+
+/** Without those that another of the same speed and sea outdoes in weight, wind from ahead and empty battery. */
+function hardestIn(
+  sailed: readonly Sailed[],
+  headwind: (s: Sailed) => number,
+): readonly { readonly s: Sailed; readonly ahead: number }[] {
+  const left: { s: Sailed; ahead: number }[] = [];
+  const blown = sailed.map((s) => ({ s, ahead: headwind(s) })).sort((a, b) => b.ahead - a.ahead);
+  for (const one of blown) if (!left.some((other) => outdoes(other.s, one.s))) left.push(one);
+  return left;
+}
+
+function outdoes(a: Sailed, b: Sailed): boolean {
+  return (
+    a.speed === b.speed &&
+    a.weather.waveHeight === b.weather.waveHeight &&
+    a.afloat.mass >= b.afloat.mass &&
+    (a.afloat.charge ?? 1) <= (b.afloat.charge ?? 1) &&
+    Math.abs(a.afloat.lcg - b.afloat.lcg) < SAME_LCG
+  );
 }
 
 /** The first stretch for each speed and headwind to half a metre per second. */

@@ -1,8 +1,8 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { largestHolding } from './bisect.ts';
-import { Edge } from './edge.ts';
+import { type Answer, Edge } from './edge.ts';
 import { type FuelVerdict, fuelAllows, knownToAllow } from './fuel-verdict.ts';
-import { type Holding, worse } from './holding.ts';
+import { type Holding, verdictFrom } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Payload, Verdict } from './shapes.ts';
 
@@ -30,33 +30,29 @@ export function payload(
   const top = Math.min(allowed - counted, SEARCH_LIMIT);
   let extra = top;
   let binds: Payload['binds'] = top === SEARCH_LIMIT ? 'search-limit' : 'plate';
-  const limit = (name: Payload['binds'], passes: (kg: number) => boolean, closeIn?: () => void): void => {
-    if (extra <= least || passes(extra)) return;
-    closeIn?.();
-    extra = largestHolding(passes, least, extra, STEP) ?? least;
+  const limit = (name: Payload['binds'], ask: (kg: number) => Answer, now: Answer): void => {
+    if (extra <= least) return;
+    const edge = new Edge(ask);
+    edge.learn(0, now);
+    if (edge.holds(extra)) return;
+    const guess = (now.slack ?? 0) * fuel.run.sailed[0]!.afloat.mass;
+    edge.closeIn(least, extra, { step: STEP, guess });
+    extra = largestHolding((kg) => edge.holds(kg), least, extra, STEP) ?? least;
     binds = name;
   };
-  limit('planing', noWorse(holds.planes, wantedAfter(holds.planes(0))));
-  limit('speed', noWorse(holds.speeds, wantedAfter(holds.speeds(0))));
+  for (const name of ['planing', 'speed'] as const) {
+    const allows = name === 'planing' ? holds.planes : holds.speeds;
+    const wanted = wantedAfter(verdictFrom((level) => allows(level, 0)));
+    limit(name, (kg) => allows(wanted, kg), allows(wanted, 0));
+  }
   const wanted = wantedAfter(fuel.verdict);
   // The spread grows with mass, so it is propagated anew for each.
-  const edge = new Edge((kg) => fuelAllows(prepared, { tweak: { extraMass: kg, use: 1 }, humpSpeed }, wanted));
-  const now = knownToAllow(fuel, wanted);
-  edge.learn(0, now);
-  const guess = (now.slack ?? 0) * fuel.run.sailed[0]!.afloat.mass;
-  limit(
-    'reserve',
-    (kg) => edge.holds(kg),
-    () => edge.closeIn(least, extra, { step: STEP, guess }),
-  );
+  const heavier = (kg: number): Answer => fuelAllows(prepared, { tweak: { extraMass: kg, use: 1 }, humpSpeed }, wanted);
+  limit('reserve', heavier, knownToAllow(fuel, wanted));
   return { extra: Math.max(extra, least), binds, counted, allowed };
 }
 
 /** What is marginal without anything extra is not mended by an ounce less: then it must only not become a no-go. */
 function wantedAfter(now: Verdict): 'go' | 'marginal' {
   return now === 'go' ? 'go' : 'marginal';
-}
-
-function noWorse(verdict: (kg: number) => Verdict, wanted: Verdict): (kg: number) => boolean {
-  return (kg) => worse(verdict(kg), wanted) === wanted;
 }

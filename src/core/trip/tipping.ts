@@ -4,11 +4,11 @@ import { largestHolding } from './bisect.ts';
 import { type Answer, Edge } from './edge.ts';
 import { fillFor, fullFill } from './fill-needed.ts';
 import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
-import { type Holding, worse } from './holding.ts';
+import { type Holding, verdictFrom, worse } from './holding.ts';
 import { categoryOf, FRESH_BREEZE } from './judge-water.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
-import { type Sailed, windOn } from './sail.ts';
+import { windOn } from './sail.ts';
 import { expected } from './scenario.ts';
 import type { Reason, ReasonCode, TippingValue, Verdict } from './shapes.ts';
 
@@ -42,8 +42,10 @@ interface Knob {
   readonly planned: boolean;
   /** Where it may turn, from the slack of the plan; a first guess. */
   readonly guess: number;
-  /** All but fuel and charge. */
-  boat(value: number): Verdict;
+  /** What plate and weather limits say. */
+  limit(value: number): Verdict;
+  /** What the engine says. */
+  boat(value: number, wanted: 'go' | 'marginal'): Answer;
   question(value: number): FuelQuestion;
 }
 
@@ -81,10 +83,14 @@ interface Plain {
 
 function turning(prepared: Prepared, knob: Knob, { fuel, standing, now, humpSpeed }: Plain): TippingValue | undefined {
   const asked = (value: number): FuelQuestion => ({ ...knob.question(value), humpSpeed });
-  const boatNow = knob.boat(knob.now);
   const here = knob.planned ? fuel : fuelVerdict(prepared, asked(knob.now));
+  const besides = (value: number): Verdict =>
+    worse(
+      worse(standing, knob.limit(value)),
+      verdictFrom((wanted) => knob.boat(value, wanted)),
+    );
   // What the other knobs decide hides this one.
-  if (worse(standing, worse(boatNow, here.verdict)) !== now) return undefined;
+  if (worse(besides(knob.now), here.verdict) !== now) return undefined;
   const better = now === 'no-go';
   const target = better ? knob.better : knob.worse;
   const sign = target >= knob.now ? 1 : -1;
@@ -93,26 +99,28 @@ function turning(prepared: Prepared, knob: Knob, { fuel, standing, now, humpSpee
   const at = (distance: number): number => knob.now + sign * distance;
   const wanted = now === 'go' ? 'go' : 'marginal';
   // Towards worse a verdict stays while all allow it; a no-go stays while anything refuses.
-  const boat = new Edge((d) => {
-    const verdict = knob.boat(at(d));
-    return { holds: better ? verdict === 'no-go' : RANK[verdict] <= RANK[now] };
-  });
   const turned = (answer: Answer): Answer =>
     better ? { holds: !answer.holds, slack: answer.slack === undefined ? undefined : -answer.slack } : answer;
+  const limit = (d: number): boolean => turned({ holds: RANK[knob.limit(at(d))] <= RANK[wanted] }).holds;
+  const boat = new Edge((d) => turned(knob.boat(at(d), wanted)));
   const store = new Edge((d) => turned(fuelAllows(prepared, asked(at(d)), wanted)));
   store.learn(0, turned(knownToAllow(here, wanted)));
-  const stays = (d: number): boolean => (better ? boat.holds(d) || store.holds(d) : boat.holds(d) && store.holds(d));
-  const bound = largestHolding((d) => boat.holds(d), 0, reach, knob.step) ?? 0;
+  const stays = (d: number): boolean =>
+    better ? limit(d) || boat.holds(d) || store.holds(d) : limit(d) && boat.holds(d) && store.holds(d);
   const { step } = knob;
-  const guess = Math.abs(knob.guess - knob.now);
-  if (better) store.closeIn(0, reach, { step, guess });
-  else store.closeIn(0, Math.min(bound + step, reach), { step, guess });
+  // Each is sought only as far as the one before leaves it a say.
+  const free = (largestHolding(limit, 0, reach, step) ?? 0) + step;
+  boat.closeIn(0, better ? reach : Math.min(free, reach), { step });
+  const held = better
+    ? reach
+    : Math.min((largestHolding((d) => limit(d) && boat.holds(d), 0, reach, step) ?? 0) + step, reach);
+  store.closeIn(0, held, { step, guess: Math.abs(knob.guess - knob.now) });
   const last = largestHolding(stays, 0, reach, step);
   if (last === undefined || last === reach) return undefined;
   const value = at(last);
   const beyond = at(Math.min(last + step, reach));
-  const boatThere = worse(standing, knob.boat(beyond));
-  const to = boatThere === 'no-go' ? 'no-go' : worse(boatThere, fuelVerdict(prepared, asked(beyond)).verdict);
+  const there = besides(beyond);
+  const to = there === 'no-go' ? 'no-go' : worse(there, fuelVerdict(prepared, asked(beyond)).verdict);
   return { knob: knob.knob, from: now, to, value, now: knob.now, direction: sign > 0 ? 'up' : 'down' };
 }
 
@@ -123,7 +131,7 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
   const crew = balance.peopleAndGear;
   const scenario = expected(givenOf(trip));
   const wind = scenario.headwindHome ?? scenario.wind?.speed ?? 0;
-  const asItIs = worse(holds.planes(0), holds.speeds(0));
+  const asItIs = { go: holds.allows('go', 0), marginal: holds.allows('marginal', 0) };
   const { slack = 0 } = knownToAllow(fuel, fuel.verdict === 'go' ? 'go' : 'marginal');
   return [
     {
@@ -135,7 +143,8 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
       planned: true,
       // Need goes about with all-up mass.
       guess: crew + balance.allUpMass * (Math.exp(slack) - 1),
-      boat: (kg) => (kg - crew > spare ? 'no-go' : worse(holds.planes(kg - crew), holds.speeds(kg - crew))),
+      limit: (kg) => (kg - crew > spare ? 'no-go' : 'go'),
+      boat: (kg, wanted) => holds.allows(wanted, kg - crew),
       question: (kg) => ({ tweak: { extraMass: kg - crew, use: 1 } }),
     },
     {
@@ -146,7 +155,8 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
       step: 0.01,
       planned: true,
       guess: Math.exp(slack),
-      boat: () => asItIs,
+      limit: () => 'go',
+      boat: (_, wanted) => asItIs[wanted],
       question: (use) => ({ tweak: { extraMass: 0, use }, spread: fuel.spread }),
     },
     {
@@ -158,7 +168,8 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
       planned: typeof trip.conditions.wind === 'object',
       // A tenth of need to two metres a second.
       guess: wind + 20 * slack,
-      boat: (speed) => worse(windLimit(prepared, speed), heldAgainst(prepared, holds, speed)),
+      limit: (speed) => windLimit(prepared, speed),
+      boat: (speed, wanted) => heldAgainst(prepared, holds, speed, wanted),
       question: (windSpeed) => ({ windSpeed }),
     },
     {
@@ -169,7 +180,8 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
       step: 0.005,
       planned: trip.load.fill !== undefined,
       guess: fillFor(prepared, fuel),
-      boat: () => asItIs,
+      limit: () => 'go',
+      boat: (_, wanted) => asItIs[wanted],
       question: (fill) => ({ fill }),
     },
   ];
@@ -184,8 +196,7 @@ function windLimit({ trip }: Prepared, speed: number): Verdict {
 }
 
 /** What the engine says with this wind in place of the given. */
-function heldAgainst(prepared: Prepared, holds: Holding, windSpeed: number): Verdict {
+function heldAgainst(prepared: Prepared, holds: Holding, windSpeed: number, wanted: 'go' | 'marginal'): Answer {
   const scenario = expected(givenOf(prepared.trip, { windSpeed }));
-  const headwind = (s: Sailed): number => windOn(s.stretch, scenario);
-  return worse(holds.planes(0, headwind), holds.speeds(0, headwind));
+  return holds.allows(wanted, 0, (s) => windOn(s.stretch, scenario));
 }
