@@ -199,6 +199,22 @@ export const routeMapStyles = css`
     }
   }
 
+  @container (max-width: 21rem) {
+    .tools,
+    .selection {
+      gap: 4px;
+    }
+
+    .tools button,
+    .selection button {
+      padding-inline: 6px;
+    }
+
+    .arrows > span {
+      flex: 1 0 100%;
+    }
+  }
+
   .key {
     margin-block-start: 8px;
   }
