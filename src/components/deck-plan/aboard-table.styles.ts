@@ -43,6 +43,10 @@ export const aboardTableStyles: CSSResultGroup = [
       font-variant-numeric: tabular-nums;
     }
 
+    .holder .mass .hint {
+      display: block;
+    }
+
     .holder .figure {
       padding-inline: 10px 6px;
     }
@@ -87,7 +91,7 @@ export const aboardTableStyles: CSSResultGroup = [
 
     .spot {
       display: grid;
-      grid-template-columns: repeat(auto-fit, minmax(8em, 1fr));
+      grid-template-columns: repeat(auto-fit, minmax(6em, 1fr));
       gap: 8px;
       margin-block-start: 8px;
     }
@@ -104,15 +108,7 @@ export const aboardTableStyles: CSSResultGroup = [
       padding-inline: 10px;
     }
 
-    .waiting {
-      margin-block-start: 12px;
-    }
-
-    .waiting button {
-      width: 100%;
-    }
-
-    @container (max-width: 519px) {
+    @container (max-width: 569px) {
       thead {
         position: absolute;
         width: 1px;
@@ -128,7 +124,7 @@ export const aboardTableStyles: CSSResultGroup = [
 
       tr {
         display: grid;
-        grid-template-columns: minmax(5.6em, 1fr) minmax(0, 1.7fr) auto;
+        grid-template-columns: minmax(5.2em, 1fr) minmax(0, 1.9fr) auto;
         gap: 6px;
         padding-block: 10px;
         border-block-end: 1px solid var(--_line);
@@ -178,7 +174,7 @@ export const aboardTableStyles: CSSResultGroup = [
       }
     }
 
-    @container (max-width: 329px) {
+    @container (max-width: 299px) {
       .place,
       tr:not(:has(.helm label)) .place {
         grid-column: 1 / 4;
@@ -200,9 +196,12 @@ export const aboardTableStyles: CSSResultGroup = [
 
     @media print {
       .add,
-      .waiting,
       .out {
         display: none !important;
+      }
+
+      .helm label:has(input:not(:checked)) {
+        display: none;
       }
 
       input,

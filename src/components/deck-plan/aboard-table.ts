@@ -17,9 +17,8 @@ import { MOST_ABOARD } from './edit-load.ts';
 import { person } from './landing.ts';
 import { type Picker, placePicker } from './place-picker.ts';
 import './mass-field.ts';
-import { pieceDrawing } from './piece-drawing.ts';
+import { LEAST_SCALE, pieceDrawing } from './piece-drawing.ts';
 import { aboardId, type Piece, pieces, storeIndex } from './pieces.ts';
-import { unseated } from './seats.ts';
 
 export type AboardAsked = CustomEvent<LoadAsk | PieceAsk>;
 
@@ -61,6 +60,7 @@ export class AboardTable extends LitElement {
     const stores = all.filter(({ key }) => storeIndex(key) !== undefined);
     const people = load.items.filter(({ kind }) => person(kind));
     return html`
+      ${load.items.length === 0 ? html`<p>${words.nobody}</p>` : nothing}
       <table role="table">
         <caption class="sr">${words.title}</caption>
         <thead role="rowgroup">
@@ -85,14 +85,13 @@ export class AboardTable extends LitElement {
           )}
         </tbody>
       </table>
-      ${load.items.length === 0 ? html`<p class="hint">${words.nobody}</p>` : nothing}
       ${people.length > 0 && !people.some(({ helm }) => helm) ? html`<p class="hint">${words.noHelm}</p>` : nothing}
-      ${this.#adding(craft.hull)}
+      ${people.length > 0 ? html`<p class="hint">${words.weightHint}</p>` : nothing}
+      ${this.#adding()}
     `;
   }
 
-  #adding(hull: Hull) {
-    const waiting = unseated(hull, this.load).length;
+  #adding() {
     const full = this.load.items.length >= MOST_ABOARD;
     return html`
       <div class="add" role="group" aria-label=${words.addTitle}>
@@ -108,16 +107,6 @@ export class AboardTable extends LitElement {
         )}
       </div>
       ${full ? html`<p class="hint">${words.full}</p>` : nothing}
-      ${
-        waiting > 0
-          ? html`<div class="waiting">
-            <button type="button" class="primary" @click=${() => this.#ask({ what: 'seat-everyone' })}>
-              ${words.seatEveryone}
-            </button>
-            <p class="hint">${words.seatEveryoneHint}</p>
-          </div>`
-          : nothing
-      }
     `;
   }
 
@@ -219,9 +208,9 @@ export class AboardTable extends LitElement {
   }
 }
 
-function glyph({ kind, helm }: Piece) {
+function glyph({ kind }: Piece) {
   return html`<svg class="glyph piece ${kind}" viewBox="-26 -26 52 52" width="34" height="34" aria-hidden="true">
-    ${pieceDrawing(kind, '', 92, helm)}
+    ${pieceDrawing(kind, '', LEAST_SCALE)}
   </svg>`;
 }
 

@@ -2,7 +2,9 @@ import type { Hull } from '../../core/craft/shapes.ts';
 import { ends, inflatable, tubeDiameter } from './half-breadth.ts';
 
 /** Of what joins a catamaran's bows: how far it reaches behind and before its middle, in diameters of the tubes. */
-const JOIN = { aft: 0.36, fore: 0.12 };
+const JOIN = { aft: 0.36, fore: 0.16 };
+/** How much it is hollowed in the middle, m. */
+export const HOLLOW = 0.05;
 /** Depth of a foredeck behind the place marked on it, m. */
 const FOREDECK = 0.3;
 

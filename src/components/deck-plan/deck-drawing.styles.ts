@@ -13,19 +13,20 @@ export const deckDrawingStyles = css`
     display: block;
     max-width: 100%;
     height: auto;
+    overflow: visible;
     margin-inline: auto;
     print-color-adjust: exact;
   }
 
   .deck text {
-    font-size: 11px;
+    font-size: clamp(11px, 0.69em, 14px);
     text-anchor: middle;
     fill: var(--_muted);
     pointer-events: none;
   }
 
   .deck .mass {
-    font-size: 12px;
+    font-size: clamp(12px, 0.75em, 14px);
   }
 
   .hull {
@@ -88,7 +89,7 @@ export const deckDrawingStyles = css`
     fill: light-dark(#66634f, #9db4af);
   }
 
-  .place.bow-tube.plain rect {
+  .place.bow-tube rect {
     fill: none;
     stroke: none;
   }
@@ -182,7 +183,7 @@ export const deckDrawingStyles = css`
   }
 
   .centre .disc {
-    fill: light-dark(#ffffff, #ffffff);
+    fill: #ffffff;
   }
 
   .centre .quarters {
@@ -191,7 +192,7 @@ export const deckDrawingStyles = css`
 
   .centre .ring {
     fill: none;
-    stroke: #15302f;
+    stroke: var(--_ink);
     stroke-width: 1.6;
   }
 
@@ -208,7 +209,6 @@ export const deckDrawingStyles = css`
 
   .piece {
     cursor: grab;
-    touch-action: none;
     outline: none;
   }
 
@@ -256,12 +256,6 @@ export const deckDrawingStyles = css`
     stroke-dasharray: 5 4;
   }
 
-  .no path {
-    stroke: var(--_stop);
-    stroke-width: 4;
-    stroke-linecap: round;
-  }
-
   .shore {
     fill: var(--_land);
   }
@@ -292,7 +286,8 @@ export const deckDrawingStyles = css`
     }
 
     .deck text,
-    .deck .place text {
+    .deck .place text,
+    .deck .reading.reading {
       fill: CanvasText;
     }
 

@@ -83,9 +83,9 @@ function place(mark: PlaceMark, { pieces, drawn, view, editor }: Picture) {
 }
 
 /** From where a piece is drawn to where it really is. */
-function leader({ key, place }: Piece, { drawn, view }: Picture) {
+function leader({ key, place }: Piece, { drawn, view, editor }: Picture) {
   const at = drawn.get(key);
-  if (!place || !at) return nothing;
+  if (!place || !at || key === editor.moves.hand?.key) return nothing;
   const { x, y } = view.point(place);
   if (Math.hypot(x - at.x, y - at.y) < LEADER) return nothing;
   return svg`<path class="leader" d=${`M${n(at.x)} ${n(at.y)}L${n(x)} ${n(y)}`} />
@@ -149,7 +149,8 @@ function inHand(piece: Piece, { drawn, view, measures, editor }: Picture) {
 }
 
 function shore({ shore: top, width, height }: View) {
-  return svg`<rect class="shore" x="0" y=${n(top)} width=${width} height=${n(height - top)} />
+  // Wider than the drawing: it goes on to the edges of the frame.
+  return svg`<rect class="shore" x=${-width} y=${n(top)} width=${3 * width} height=${n(height - top)} />
     <text class="shore-word" x="10" y=${n(top + 17)}>${words.ashore}</text>`;
 }
 

@@ -147,13 +147,15 @@ export class DeckEditor implements ReactiveController {
 
   #followDrags(frame: HTMLElement, signal: AbortSignal): void {
     let key = '';
+    let grabbed = false;
     let from: Spot = { x: 0, y: 0 };
     const drop = followPointer(
       frame,
       {
         accepts: ({ clientX, clientY }) => {
           key = this.#keeper.under(clientX, clientY).key ?? '';
-          return this.moves.piece(key)?.fixed === false;
+          grabbed = this.moves.piece(key)?.fixed === false;
+          return grabbed;
         },
         begin: () => {
           this.moves.settle();
@@ -178,6 +180,11 @@ export class DeckEditor implements ReactiveController {
       },
       signal,
     );
+    // A finger on a piece moves it, beside one it scrolls the page; browsers ignore touch-action inside a drawing.
+    const keepPage = (event: TouchEvent) => {
+      if (grabbed && event.cancelable) event.preventDefault();
+    };
+    frame.addEventListener('touchmove', keepPage, { passive: false, signal });
   }
 
   #tapped({ detail, target, clientX, clientY }: MouseEvent): void {

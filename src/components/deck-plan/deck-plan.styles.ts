@@ -23,6 +23,7 @@ export const deckPlanStyles: CSSResultGroup = [
     }
 
     .beside {
+      container-type: inline-size;
       display: grid;
       gap: calc(var(--_gap) * 1.5);
       min-width: 0;
@@ -38,7 +39,8 @@ export const deckPlanStyles: CSSResultGroup = [
       border-radius: calc(var(--_radius) * 1.4);
       background: var(--_water);
       overflow: hidden;
-      touch-action: pan-x pan-y pinch-zoom;
+      min-height: 340px;
+      touch-action: manipulation;
       user-select: none;
       -webkit-user-select: none;
       -webkit-touch-callout: none;
@@ -65,13 +67,22 @@ export const deckPlanStyles: CSSResultGroup = [
       font-weight: 600;
     }
 
-    .panel .said.refused {
+    .panel .said:empty {
+      margin: 0;
+    }
+
+    .panel :is(.refused, .taken) {
       color: var(--_stop);
     }
 
     .tools {
       display: flex;
       flex-wrap: wrap;
+      gap: 6px;
+    }
+
+    .pad {
+      display: flex;
       gap: 6px;
     }
 
@@ -110,21 +121,23 @@ export const deckPlanStyles: CSSResultGroup = [
       font-variant-numeric: tabular-nums;
     }
 
-    .wide dl > div {
-      grid-template-columns: 9em minmax(0, 1fr) auto;
-      align-items: baseline;
-    }
-
-    .wide dd.note {
-      grid-column: 2;
-      grid-row: 1;
-    }
-
     dd.note {
       grid-column: 1 / -1;
       font-size: 0.9em;
       font-weight: 400;
       color: var(--_muted);
+    }
+
+    @container (min-width: 480px) {
+      dl > div {
+        grid-template-columns: 9em minmax(0, 1fr) auto;
+        align-items: baseline;
+      }
+
+      dd.note {
+        grid-column: 2;
+        grid-row: 1;
+      }
     }
 
     .tone-good dd.value {
@@ -145,7 +158,7 @@ export const deckPlanStyles: CSSResultGroup = [
     }
 
     .caution {
-      margin: 8px 0 0;
+      margin: 8px 0;
       color: var(--_doubt);
       font-weight: 600;
     }
@@ -162,12 +175,18 @@ export const deckPlanStyles: CSSResultGroup = [
         color-scheme: only light;
       }
 
-      .panel {
+      .panel,
+      .waiting button,
+      .waiting .hint {
         display: none;
       }
 
       .plan.wide {
         grid-template-columns: minmax(0, 1fr);
+      }
+
+      .water {
+        background: none;
       }
 
       svg.deck {

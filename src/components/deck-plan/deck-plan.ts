@@ -9,8 +9,8 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { totalWords, whoIs, deckWords as words } from '../words/en-deck.ts';
-import { asked } from './aboard-asks.ts';
+import { aboardWords, totalWords, whoIs, deckWords as words } from '../words/en-deck.ts';
+import { asked, type LoadAsk } from './aboard-asks.ts';
 import './aboard-table.ts';
 import type { AboardAsked, AboardTable } from './aboard-table.ts';
 import { centreSign } from './balance-drawing.ts';
@@ -33,7 +33,7 @@ export type LoadEdited = CustomEvent<{ load: Load; live: boolean }>;
 export type StoreMoved = CustomEvent<{ store: Store }>;
 
 /** px from which the table stands beside the drawing, the share of the width it leaves, and how large the drawing gets. */
-const WIDE = { from: 660, share: 0.44, gap: 24 };
+const WIDE = { from: 920, share: 0.44, gap: 24 };
 const MOST = { width: 560, tall: 620, tallNarrow: 540 };
 
 /**
@@ -151,12 +151,17 @@ export class DeckPlan extends LitElement implements DeckKeeper {
     const { note, measures } = this;
     const piece = this.#pieces.find(({ key }) => key === selected);
     return html`<div class="panel">
-      <p role="status" class=${note ? `said ${note.kind}` : 'hint'}>${note ? this.#saying(note, craft) : this.#hint(craft, piece)}</p>
-      ${note?.kind === 'removed' && this.#editor.moves.canPutBack ? this.#tool(words.putBack, () => this.#editor.moves.putBack()) : nothing}
+      <p role="status" class="said ${note?.kind ?? ''}">${note ? this.#saying(note, craft) : ''}</p>
+      ${
+        note?.kind === 'removed' && this.#editor.moves.canPutBack
+          ? this.#tool(words.putBack, () => this.#editor.moves.putBack())
+          : nothing
+      }
+      ${note ? nothing : html`<p class="hint">${this.#hint(craft, piece)}</p>`}
       ${
         piece
           ? this.#tools(piece, whoIs(piece))
-          : html`<p class="hint key">${words.figuresIn(measures.unit('mass'))} ${centreSign()} ${words.marks}</p>`
+          : html`<p class="hint">${words.figuresIn(measures.unit('mass'))} ${centreSign()} ${words.marks}</p>`
       }
     </div>`;
   }
@@ -201,8 +206,18 @@ export class DeckPlan extends LitElement implements DeckKeeper {
           </div>`,
         )}
       </dl>
-      ${waiting > 0 ? html`<p class="caution">${totalWords.unknown(waiting)}</p>` : nothing}
+      ${waiting > 0 ? this.#waiting(waiting) : nothing}
     </section>`;
+  }
+
+  #waiting(count: number) {
+    return html`<div class="waiting">
+      <p class="caution">${totalWords.unknown(count)}</p>
+      <button type="button" class="primary" aria-describedby="steadiest" @click=${() => this.#loadAsked({ what: 'seat-everyone' })}>
+        ${aboardWords.seatEveryone}
+      </button>
+      <p id="steadiest" class="hint">${aboardWords.seatEveryoneHint}</p>
+    </div>`;
   }
 
   /** The one given, until an edit here overtakes it and before the next one comes. */
@@ -229,18 +244,21 @@ export class DeckPlan extends LitElement implements DeckKeeper {
   }
 
   #asked({ detail }: AboardAsked): void {
-    const { craft, load } = this;
-    if (!craft) return;
     if (detail.what === 'place') {
       this.#editor.moves.put(detail.key, detail.to);
     } else if (detail.what === 'remove') {
       this.#editor.remove(detail.key);
       void this.updateComplete.then(() => this.#table?.focusRow(this.#editor.current));
     } else {
-      const { load: next, said } = asked(craft, load, detail);
-      this.loadEdited(next, false);
-      if (said) this.said(said);
+      this.#loadAsked(detail);
     }
+  }
+
+  #loadAsked(ask: LoadAsk): void {
+    if (!this.craft) return;
+    const { load, said } = asked(this.craft, this.load, ask);
+    this.loadEdited(load, false);
+    if (said) this.said(said);
   }
 
   get #table(): AboardTable | null {

@@ -1,5 +1,5 @@
 import type { Hull } from '../../core/craft/shapes.ts';
-import { bowTubeFrom } from './bow-tube.ts';
+import { bowTubeFrom, HOLLOW } from './bow-tube.ts';
 import { catamaranTube, ends, fullness, halfBreadth, inflatable, tubeDiameter } from './half-breadth.ts';
 
 /** m, x forward of the aft end of the wetted bottom, y to starboard. */
@@ -26,8 +26,6 @@ export interface HullPlan {
 const POINTS = 28;
 /** Steps round the end of a tube. */
 const END_POINTS = 12;
-/** Depth of the curve of what joins a catamaran's bows, m. */
-const HOLLOW = 0.05;
 /** Width of a rigid boat's gunwale, m, and how far its floor ends behind the tip. */
 const GUNWALE = 0.06;
 

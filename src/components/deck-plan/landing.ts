@@ -24,7 +24,7 @@ const PLACES: Record<PieceKind, readonly Station['use'][]> = {
   adult: ['seat', 'helm'],
   child: ['seat', 'helm'],
   dog: ['gear', 'seat'],
-  gear: ['gear', 'store', 'bow-tube'],
+  gear: ['gear', 'store'],
   tank: ['store', 'gear'],
   battery: ['store', 'gear'],
 };
@@ -59,7 +59,8 @@ export function landing(hull: Hull, kind: PieceKind, spot: Spot, snap = SNAP): L
 /** How far aft and forward this kind may be put, m. */
 export function reachFor(hull: Hull, kind: PieceKind): { aft: number; fore: number } {
   const { aft, fore } = reach(hull);
-  return { aft, fore: onBowTube(hull, kind, { x: fore, y: 0 }) ? Math.max(aft, bowTubeFrom(hull).aft) : fore };
+  if (!onBowTube(hull, kind, { x: fore, y: 0 })) return { aft, fore };
+  return { aft, fore: Math.max(aft, Math.floor(bowTubeFrom(hull).aft * 100) / 100) };
 }
 
 /** A free spot where it is now, or the nearest one allowed; one without a place comes to the middle of the boat. */

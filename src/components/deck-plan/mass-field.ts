@@ -23,6 +23,12 @@ export class MassField extends QuantityField {
       .unit {
         inset-inline-end: 8px;
       }
+
+      @media print {
+        .figure input {
+          border: 0;
+        }
+      }
     `,
   ];
 }

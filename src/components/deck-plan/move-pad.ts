@@ -13,7 +13,7 @@ const WAYS = [
 
 /** Four buttons that move a piece by a hand's breadth. */
 export function movePad(move: (x: number, y: number) => void) {
-  return WAYS.map(
+  return html`<div class="pad">${WAYS.map(
     ([way, path, x, y]) => html`<button
       type="button"
       class="icon"
@@ -22,5 +22,5 @@ export function movePad(move: (x: number, y: number) => void) {
     >
       <svg viewBox="0 0 16 16" width="18" height="18" aria-hidden="true"><path d=${path} /></svg>
     </button>`,
-  );
+  )}</div>`;
 }

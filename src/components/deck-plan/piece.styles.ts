@@ -63,7 +63,6 @@ export const pieceStyles = css`
 
   .piece .mass {
     fill: var(--_on-body);
-    font-size: 12px;
     font-weight: 600;
     text-anchor: middle;
     font-variant-numeric: tabular-nums;

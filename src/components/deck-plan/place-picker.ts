@@ -76,10 +76,9 @@ function spotFields(
 ) {
   const { aft, fore } = reachFor(hull, kind);
   const side = sideAt(hull, at.x);
-  const field = (axis: 'x' | 'y', label: string, hint: string, [least, most]: readonly [number, number]) =>
+  const field = (axis: 'x' | 'y', label: string, [least, most]: readonly [number, number]) =>
     html`<homeleg-quantity-field
       label=${label}
-      hint=${hint}
       measure="length"
       required
       .min=${least}
@@ -93,6 +92,7 @@ function spotFields(
       }}
     ></homeleg-quantity-field>`;
   return html`<div class="spot">
-    ${field('x', words.forward, '', [aft, fore])} ${field('y', words.starboard, words.starboardHint, [-side, side])}
-  </div>`;
+    ${field('x', words.forward, [aft, fore])} ${field('y', words.starboard, [-side, side])}
+    </div>
+    <p class="hint">${words.spotHint}</p>`;
 }

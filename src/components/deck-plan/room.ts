@@ -1,5 +1,5 @@
 import type { Hull, Position } from '../../core/craft/shapes.ts';
-import { bowTubeFrom } from './bow-tube.ts';
+import { bowTubeFrom, HOLLOW } from './bow-tube.ts';
 import { ends, halfBreadth, tubeDiameter } from './half-breadth.ts';
 import type { Spot } from './hull-plan.ts';
 
@@ -18,7 +18,7 @@ export function aboardAt(hull: Hull, { x, y }: Spot): Spot {
 export function reach(hull: Hull): { aft: number; fore: number } {
   const { bow } = ends(hull);
   const d = tubeDiameter(hull);
-  const fore = hull.form === 'inflatable-catamaran' ? bowTubeFrom(hull).fore - EDGE : bow - Math.max(d / 2, 3 * EDGE);
+  const fore = hull.form === 'inflatable-catamaran' ? bowTubeFrom(hull).fore - HOLLOW : bow - Math.max(d / 2, 3 * EDGE);
   return { aft: EDGE, fore: Math.max(EDGE, Math.floor(fore * 100) / 100) };
 }
 

@@ -1,7 +1,7 @@
 import type { Craft, Hull, Station } from '../../core/craft/shapes.ts';
 import { balance } from '../../core/load/balance.ts';
 import type { Aboard, Load } from '../../core/load/shapes.ts';
-import { moved } from './edit-load.ts';
+import { moved, seatOf } from './edit-load.ts';
 import { GOOD_ACROSS, goodAlong } from './good-balance.ts';
 import { person, placesFor } from './landing.ts';
 import type { Piece } from './pieces.ts';
@@ -9,7 +9,7 @@ import type { Piece } from './pieces.ts';
 /** Places that this item suits and nobody and nothing has, from aft to the bow, port first. Its own counts as taken. */
 export function freePlaces(hull: Hull, load: Load, item: Aboard): Station[] {
   const taken = new Set(load.items.filter(({ at }) => at === undefined).map(({ station }) => station));
-  return placesFor(hull, item.kind).filter(({ id, use }) => !taken.has(id) && use !== 'bow-tube');
+  return placesFor(hull, item.kind).filter(({ id }) => !taken.has(id));
 }
 
 /** The free place after the one it has, going forward and then from aft again. Undefined: none is free. */
@@ -50,15 +50,45 @@ function candidatesFor(hull: Hull, load: Load, item: Aboard): Station[] {
   return steered ? free.filter(({ use }) => use !== 'helm') : free;
 }
 
-/** Everybody and everything without a place put on the steadiest, heaviest first. Those for whom none is free stay without. */
+/** Everybody and everything without a place put where the boat is steadiest. Those for whom none is free stay without. */
 export function everyoneSeated(craft: Craft, load: Load, storeMass: number): Load {
   const waiting = unseated(craft.hull, load).sort(
     (a, b) => Number(b.helm ?? false) - Number(a.helm ?? false) || b.mass - a.mass,
   );
-  return waiting.reduce((seatedSoFar, item) => {
+  const one = waiting.reduce((seatedSoFar, item) => {
     const station = steadiestPlace(craft, seatedSoFar, item, storeMass);
     return station ? moved(seatedSoFar, item.id, { station }) : seatedSoFar;
   }, load);
+  return rearranged(craft, one, { ids: waiting.map(({ id }) => id), storeMass });
+}
+
+/** Rounds of changes tried after one by one; each only makes it better, and a few are enough. */
+const ROUNDS = 12;
+
+/** Those just seated moved to free places and swapped with each other as long as the boat gets steadier. */
+function rearranged(craft: Craft, load: Load, { ids, storeMass }: { ids: readonly string[]; storeMass: number }): Load {
+  const { hull } = craft;
+  const off = (of: Load) => imbalance(craft, settled(hull, of), storeMass);
+  let best = { load, off: off(load) };
+  for (let round = 0; round < ROUNDS; round++) {
+    const before = best.off;
+    for (const id of ids) {
+      const item = best.load.items.find((each) => each.id === id)!;
+      if (item.helm || !person(item.kind) || seatOf(hull, item) === undefined) continue;
+      const others = best.load.items.filter((other) => other.id !== id && ids.includes(other.id) && !other.helm);
+      const places = [
+        ...candidatesFor(hull, best.load, item),
+        ...hull.stations.filter(({ id: at }) => others.some(({ kind, station }) => person(kind) && station === at)),
+      ];
+      for (const station of places) {
+        const next = moved(best.load, id, { station });
+        const better = off(next);
+        if (better < best.off - 1e-9) best = { load: next, off: better };
+      }
+    }
+    if (best.off === before) break;
+  }
+  return best.load;
 }
 
 /** Those whose seat nobody gave, or gave by a name this boat does not have. */
