@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { expect } from 'vitest';
 import type { Calibration, Craft } from '../../src/core/craft/shapes.ts';
 import { priorDeviations } from '../../src/core/curve/factors.ts';
 import { craftFrom, engines, hulls, stores } from '../../src/core/files/catalogue.ts';
@@ -243,6 +244,12 @@ export function sameSpeeds(a: Plan, b: Plan): boolean {
     a.legs.length === b.legs.length &&
     a.legs.every((leg, i) => Math.abs(leg.speedThroughWater - b.legs[i]!.speedThroughWater) < 1e-9)
   );
+}
+
+/** Two figures that differ by rounding alone. */
+export function same(a: number, b: number, relative = 1e-9): void {
+  if (a === b) return;
+  expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300);
 }
 
 /** Every number in a plan with the path to it. */

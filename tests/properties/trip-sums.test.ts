@@ -2,15 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Plan, Trip } from '../../src/core/trip/shapes.ts';
 import { haven } from '../trips.ts';
-import { between, EQUATOR, heavier, likelyTrips, numbersOf, planned, sameSpeeds, trips } from './trip-makers.ts';
+import { between, EQUATOR, heavier, likelyTrips, numbersOf, planned, same, sameSpeeds, trips } from './trip-makers.ts';
 
 const RUNS = { seed: 2027, numRuns: 400 };
 const FEW = { seed: 2028, numRuns: 60 };
-
-function same(a: number, b: number, relative = 1e-9): void {
-  if (a === b) return;
-  expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)));
-}
 
 function sum(plan: Plan, of: (leg: Plan['legs'][number]) => number): number {
   return plan.legs.reduce((total, leg) => total + of(leg), 0);
