@@ -1,8 +1,8 @@
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
+import { badCaseSentence, chanceSentence, leftSentence, timeSentence } from '../answer/sentences.ts';
 import type { Measures } from '../units/measures.ts';
 import {
   assumptionText,
-  badCaseText,
   cautions,
   fixText,
   payloadText,
@@ -41,16 +41,20 @@ export function planText(plan: Plan, trip: Trip, m: Measures): string {
 function answer(plan: Plan, trip: Trip, m: Measures): string[] {
   const { store } = plan;
   const amount = (x: number): string => m.show('amount', x, store);
-  const lines = [trip.name ?? 'Trip', `${verdictWords[plan.verdict]}. ${verdictWhy(plan.verdict, store)}`];
-  const rule = reserveRuleText(plan.reserveRule, m);
-  lines.push(
-    `${capital(store)} usable at departure ${amount(plan.usable)}, needed ${amount(plan.need.median)} ` +
-      `(likely ${m.band('amount', plan.need, store)}), left at home ${amount(plan.left.median)} ` +
-      `(likely ${m.band('amount', plan.left, store)}), reserve ${amount(plan.reserve)} (${rule}).`,
-    `In about ${Math.max(Math.round((1 - plan.probability) * 100), 1)} of 100 such trips the reserve would be touched.`,
-    `On a bad day (${badCaseText(plan.badCase.kinds)}) it could take ${amount(plan.badCase.need)}, leaving ${amount(plan.badCase.left)}.`,
-    `${m.show('distance', plan.distance)} in ${m.time(plan.time)}; all-up ${m.show('mass', plan.balance.allUpMass)}.`,
-  );
+  const lines = [
+    trip.name ?? 'Trip',
+    `${verdictWords[plan.verdict]}. ${verdictWhy(plan.verdict, store)}`,
+    leftSentence(plan, m),
+    timeSentence(plan, trip.conditions.departure, m),
+  ];
+  if (Number.isFinite(plan.need.median)) {
+    const rule = reserveRuleText(plan.reserveRule, m);
+    lines.push(
+      `${capital(store)} usable at departure ${amount(plan.usable)}, needed ${amount(plan.need.median)}; reserve: ${rule}.`,
+      chanceSentence(plan.probability),
+    );
+  }
+  lines.push(badCaseSentence(plan, m), `All-up ${m.show('mass', plan.balance.allUpMass)}.`);
   return lines;
 }
 
@@ -78,6 +82,7 @@ function legs(plan: Plan, m: Measures): string[] {
 }
 
 function margins(plan: Plan, trip: Trip, m: Measures): string[] {
+  if (!Number.isFinite(plan.need.median)) return [payloadText(plan.payload, m, plan.store)];
   const lines = [
     `Range at this speed with the reserve kept: ${m.show('distance', plan.range.oneWay)} one way, or ${m.show('distance', plan.range.outAndHome)} out and the same home.`,
   ];

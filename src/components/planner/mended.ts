@@ -1,4 +1,5 @@
 import { fuelMass } from '../../core/drive/tank.ts';
+import type { PlannedSpeed } from '../../core/route/shapes.ts';
 import type { Fix, Reason, Trip } from '../../core/trip/shapes.ts';
 import { WATT_HOUR } from '../../core/units/convert.ts';
 
@@ -31,7 +32,6 @@ const CARDS: Record<Fix['code'], Card> = {
   'move-across': 'aboard',
   'draw-round': 'route',
   wait: 'day',
-  'turn-earlier': 'route',
   'read-plate': 'boat',
   'smaller-engine': 'boat',
 };
@@ -41,12 +41,12 @@ export function mended(trip: Trip, fix: Fix, reason: Reason): Mended {
   if ((code === 'slow-down' || code === 'ease-speed') && value !== undefined) {
     // A figure just below the limit, so that rounding on screen does not put it over again.
     const speed = Math.floor(value * 100) / 100;
-    const waypoints = trip.route.waypoints.map(({ speed: own, ...point }) =>
-      own === undefined || (typeof own === 'number' && own <= speed)
-        ? { ...point, ...(own !== undefined && { speed: own }) }
-        : point,
+    const eased = (own: PlannedSpeed): PlannedSpeed => (typeof own === 'number' && own <= speed ? own : speed);
+    // No leg is made faster by slowing another.
+    const waypoints = trip.route.waypoints.map((point) =>
+      point.speed === undefined ? point : { ...point, speed: eased(point.speed) },
     );
-    return { trip: { ...trip, route: { ...trip.route, speed, waypoints } } };
+    return { trip: { ...trip, route: { ...trip.route, speed: eased(trip.route.speed), waypoints } } };
   }
   if (code === 'add-fuel' && value !== undefined && trip.load.fill !== undefined) {
     const fill = Math.min(trip.load.fill + value / capacity(trip), 1);

@@ -8,7 +8,6 @@ export const ASSUMED_IN: Partial<Record<Assumption['code'], 'boat' | 'aboard' | 
   fill: 'aboard',
   'fill-gauge': 'aboard',
   seat: 'aboard',
-  'tank-position': 'aboard',
   'extra-load-at-centre': 'aboard',
   wind: 'day',
   stream: 'day',

@@ -5,7 +5,9 @@ import { craftFrom } from '../../core/files/catalogue.ts';
 import type { Aboard } from '../../core/load/shapes.ts';
 import { destination } from '../../core/route/distance.ts';
 import type { Route, Waypoint } from '../../core/route/shapes.ts';
+import { MANOEUVRING } from '../../core/trip/defaults.ts';
 import type { Policy, Trip } from '../../core/trip/shapes.ts';
+import { tightened } from '../../core/trip/tightened.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
 
 /** A boat of a hire desk: shipped hull, engine and store, with the plate as the desk read it. */
@@ -58,16 +60,22 @@ export function hireTrip(request: HireRequest): Trip {
     load: { items: crew(craft.hull, request.weights), fill, fillKnownBy },
     route: route
       ? { shape: route.shape, waypoints: route.waypoints, speed: boat.speed }
-      : { shape: 'out-and-home', waypoints: straightOut(boat.speed, timeAllowed ?? 0), speed: boat.speed },
+      : {
+          shape: 'out-and-home',
+          waypoints: straightOut(boat.speed, timeAllowed ?? 0, policy.manoeuvring ?? MANOEUVRING),
+          speed: boat.speed,
+        },
     conditions,
-    policy: { ...policy, timeAllowed: route ? timeAllowed : undefined, drawnFactor: route ? undefined : 1 },
+    policy: route
+      ? tightened({ ...policy, timeAllowed }, { timeAllowed: policy.timeAllowed })
+      : { ...policy, timeAllowed: undefined, drawnFactor: 1 },
     waters: route ? hireRoutes.waters : undefined,
   };
 }
 
 /** Half the time out, half home, less the manoeuvring. */
-function straightOut(speed: number, time: number): readonly Waypoint[] {
-  const running = Math.max(time - 450, 60);
+function straightOut(speed: number, time: number, manoeuvring: number): readonly Waypoint[] {
+  const running = Math.max(time - manoeuvring, 60);
   return [ANYWHERE, destination(ANYWHERE, 225, (speed * running) / 2)];
 }
 

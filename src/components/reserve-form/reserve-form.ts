@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
-import { DRAWN_FACTOR, MANOEUVRING } from '../../core/trip/prepare.ts';
+import { DRAWN_FACTOR, MANOEUVRING } from '../../core/trip/defaults.ts';
 import type { Policy, ReserveRule } from '../../core/trip/shapes.ts';
 import { HOUR, MINUTE } from '../../core/units/convert.ts';
 import { define } from '../define.ts';

@@ -23,6 +23,7 @@ export interface RowTells {
   entered(field: FieldName, text: string): void;
   speedChosen(choice: string): void;
   act(act: RowAct): void;
+  toggled(): void;
 }
 
 export interface Row {
@@ -32,6 +33,8 @@ export interface Row {
   readonly home: LegSum | undefined;
   readonly store: StoreKind;
   readonly measures: Measures;
+  /** Fields shown where there is no room for the whole table. */
+  readonly open: boolean;
   typed(field: FieldName): Typed | undefined;
   readonly tells: RowTells;
 }
@@ -49,8 +52,21 @@ export function waypointRow(row: Row) {
   const stops = index > 0 && !(last && shape === 'one-way');
   return html`
     <th role="rowheader" scope="row" class="number">
-      <span class="count">${number}</span> ${roleOf(index, route) ?? nothing}
+      <span class="count">${number}</span>
+      <span>${roleOf(index, route) ?? nothing} <span class="where">${waypoint.name ?? showPosition(waypoint, measures.system)}</span></span>
     </th>
+    <td role="cell" class="opener">
+      <button
+        type="button"
+        class="quiet"
+        data-field="open"
+        aria-expanded=${row.open}
+        aria-label=${row.open ? words.close(number) : words.open(number)}
+        @click=${() => row.tells.toggled()}
+      >
+        ${row.open ? words.closeShort : words.openShort}
+      </button>
+    </td>
     <td role="cell" class="name">${textField(row, 'name', words.name, waypoint.name ?? '')}</td>
     <td role="cell" class="place">
       ${textField(row, 'place', words.place, showPosition(waypoint, measures.system))}

@@ -14,7 +14,7 @@ export const waypointTableStyles = css`
 
   .tools,
   .pages,
-  .route-speed {
+  .planned {
     display: flex;
     flex-wrap: wrap;
     align-items: start;
@@ -26,11 +26,11 @@ export const waypointTableStyles = css`
     padding-inline: 12px;
   }
 
-  .route-speed .field {
+  .planned .field {
     flex: 0 1 14em;
   }
 
-  .route-speed label,
+  .planned label,
   .label {
     font-weight: 600;
   }
@@ -55,22 +55,33 @@ export const waypointTableStyles = css`
   }
 
   tr {
-    display: grid;
-    grid-template-columns: repeat(2, minmax(0, 1fr));
-    grid-template-areas:
-      'number number'
-      'name name'
-      'place place'
-      'before before'
-      'stop speed'
-      'leg leg'
-      'acts acts';
     gap: 8px;
-    padding: 10px;
+    padding: 8px 10px;
     margin-block-end: 8px;
     border: 1px solid var(--_line);
     border-radius: var(--_radius);
     background: var(--_paper);
+  }
+
+  /* A closed row says where and how far; its fields come with "Change". */
+  tr.closed {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 12px;
+  }
+
+  tr.open {
+    display: grid;
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    grid-template-areas:
+      'number opener'
+      'leg leg'
+      'name name'
+      'place place'
+      'before before'
+      'stop speed'
+      'acts acts';
   }
 
   th,
@@ -81,14 +92,31 @@ export const waypointTableStyles = css`
     border: 0;
   }
 
-  td.empty {
-    display: none !important;
+  td.empty,
+  .closed td:not(.leg, .opener),
+  .open .where {
+    display: none;
   }
 
   .number {
     grid-area: number;
     align-self: center;
+    display: flex;
+    flex: 1 1 10em;
+    align-items: center;
+    gap: 8px;
     color: var(--_ink);
+  }
+
+  .where {
+    font-weight: 400;
+    font-variant-numeric: tabular-nums;
+  }
+
+  td.opener {
+    grid-area: opener;
+    justify-self: end;
+    margin-inline-start: auto;
   }
 
   .count {
@@ -110,7 +138,7 @@ export const waypointTableStyles = css`
     grid-area: place;
   }
 
-  td.before {
+  .open td.before:not(.empty) {
     grid-area: before;
     display: grid;
     grid-template-columns: repeat(2, minmax(0, 1fr));
@@ -128,17 +156,25 @@ export const waypointTableStyles = css`
 
   td.speed {
     grid-area: speed;
-    display: grid;
-    gap: 6px;
+  }
+
+  .speed .field + .field {
+    margin-block-start: 6px;
   }
 
   td.leg {
     grid-area: leg;
+    flex: 1 1 13em;
   }
 
-  td.acts {
+  td.leg.empty {
+    display: none;
+  }
+
+  .open td.acts {
     grid-area: acts;
     display: flex;
+    flex-wrap: wrap;
     gap: 6px;
   }
 
@@ -155,10 +191,11 @@ export const waypointTableStyles = css`
   }
 
   .leg .label {
-    display: block;
-    font-size: 0.9em;
-    color: var(--_muted);
-    font-weight: 400;
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
   }
 
   .leg p {
@@ -230,13 +267,22 @@ export const waypointTableStyles = css`
     }
   }
 
-  @container (min-width: 48rem) {
-    tr {
-      grid-template-columns: repeat(9, minmax(0, 1fr)) auto;
+  @container (min-width: 32rem) {
+    .closed td.opener {
+      order: 1;
+    }
+
+    tr.open {
+      grid-template-columns: repeat(4, minmax(0, 1fr));
       grid-template-areas:
-        'number number name name place place place place place acts'
-        'before before before before stop stop speed speed speed leg';
-      align-items: start;
+        'number leg leg opener'
+        'name name place place'
+        'before before stop speed'
+        'acts acts acts acts';
+    }
+
+    .open td.leg {
+      align-self: center;
     }
 
     td.stop.empty + td.speed {
@@ -248,13 +294,24 @@ export const waypointTableStyles = css`
       display: block;
     }
 
-    .number,
-    td.acts {
-      margin-block-start: 1.35em;
+    td.acts button {
+      flex: 0 1 auto;
+      min-inline-size: 5em;
+    }
+  }
+
+  @container (min-width: 48rem) {
+    tr.open {
+      grid-template-columns: repeat(9, minmax(0, 1fr)) 10.5em;
+      grid-template-areas:
+        'number number number leg leg leg leg leg leg opener'
+        'name name name place place place place place place acts'
+        'before before before before stop stop speed speed speed acts';
     }
 
-    td.leg {
-      min-inline-size: 16em;
+    .open td.acts {
+      margin-block-start: 1.35em;
+      align-self: start;
     }
   }
 
@@ -271,17 +328,19 @@ export const waypointTableStyles = css`
       display: table-row-group;
     }
 
-    tr {
+    tr:is(.open, .closed, thead *) {
       display: table-row;
     }
 
-    th,
-    :is(td, th):is(td, th, .name, .place, .before, .stop, .speed, .leg, .acts) {
-      display: table-cell !important;
+    tr :is(th, td):is(th, td, .empty, .before, .acts, .leg):not(.opener, .opener.opener) {
+      display: table-cell;
       padding: 6px;
-      margin: 0;
       border-block-end: 1px solid var(--_line);
       vertical-align: top;
+    }
+
+    tr :is(td.opener, .where) {
+      display: none;
     }
 
     td .label {
@@ -320,10 +379,6 @@ export const waypointTableStyles = css`
 
     td.speed {
       min-inline-size: 9.5em;
-    }
-
-    td.speed .field + .field {
-      margin-block-start: 6px;
     }
 
     td.leg {

@@ -45,7 +45,7 @@ export type RouteSettingsEdited = CustomEvent<{ shape?: Route['shape']; speed?: 
 const NO_ROUTE: Route = { shape: 'out-and-home', waypoints: [], speed: 'best' };
 const SHAPES = Object.entries(words.shapes).map(([value, label]) => ({ value, label }));
 /** Rows drawn at once; a longer route is shown in pages, so that a track of thousands stays quick. */
-const PAGE = 50;
+const PAGE = 25;
 /** A speed to begin with where none is known, m/s: 5 knots. */
 const SOME_SPEED = 2.572;
 
@@ -73,6 +73,8 @@ export class WaypointTable extends LitElement {
   #history = new RouteHistory();
   /** Keys of the rows, and the waypoints they belong to. */
   #keys: number[] = [];
+  /** Rows whose fields are shown where the table has no room. */
+  #open = new Set<number>();
   #keyed: readonly Waypoint[] = [];
   #lastKey = 0;
   /** By row key and field name, or by the name of a loose field. */
@@ -100,6 +102,12 @@ export class WaypointTable extends LitElement {
   protected override updated(): void {
     const next = this.#focusNext;
     if (!next) return;
+    const key = this.#keys[next.index];
+    if (key !== undefined && !this.#isOpen(key)) {
+      // What gets the focus has to be seen; the next drawing brings it.
+      this.#toggle(key);
+      return;
+    }
     this.#focusNext = undefined;
     const row = this.renderRoot.querySelector(`[data-row="${next.index}"]`);
     const field = row?.querySelector<HTMLElement>(`[data-field="${next.field}"]`);
@@ -150,7 +158,7 @@ export class WaypointTable extends LitElement {
         .value=${shape}
         @choice-made=${(event: CustomEvent<{ value: Route['shape'] }>) => this.#set({ shape: event.detail.value })}
       ></homeleg-choice-field>
-      <div class="route-speed">
+      <div class="planned">
         <div class="field">
           <label for="route-choice">${words.routeSpeed}</label>
           <select id="route-choice" .value=${live(choice)} @change=${this.#routeSpeedChosen}>
@@ -204,18 +212,42 @@ export class WaypointTable extends LitElement {
         home,
         store,
         measures,
+        open: this.#isOpen(key),
         typed: (field) => this.#typed.get(`${key} ${field}`),
         tells: {
           typed: (field, text) => this.#typed.set(`${key} ${field}`, { text }),
           entered: (field, text) => this.#entered(index, field, text),
           speedChosen: (choice) => this.#speedChosen(index, choice),
           act: (act) => this.#act(index, act),
+          toggled: () => this.#toggle(key),
         },
       });
-    const seen = [...around, index, waypoints.length, shape, measures, store, ...figures, this.#typings.get(key)];
-    return html`<tr role="row" data-row=${index}>
+    const seen = [
+      ...around,
+      index,
+      waypoints.length,
+      shape,
+      measures,
+      store,
+      ...figures,
+      this.#typings.get(key),
+      this.#isOpen(key),
+    ];
+    return html`<tr role="row" data-row=${index} class=${this.#isOpen(key) ? 'open' : 'closed'}>
       ${guard(seen, row)}
     </tr>`;
+  }
+
+  /** A row with something wrong in it stays open. */
+  #isOpen(key: number): boolean {
+    if (this.#open.has(key)) return true;
+    for (const [name, typed] of this.#typed) if (typed.problem && name.startsWith(`${key} `)) return true;
+    return false;
+  }
+
+  #toggle(key: number): void {
+    if (!this.#open.delete(key)) this.#open.add(key);
+    this.requestUpdate();
   }
 
   #pageButtons(first: number, count: number) {

@@ -64,7 +64,7 @@ function held(lead: string, p: Parts, before: readonly [string, string] = ['', '
 const PLATE = ['', 'plate '] as const;
 const NEED = ['needs ', 'usable '] as const;
 const WAVES = ['waves ', 'limit '] as const;
-const HUMP = ['thrust at the hump ', 'wanted '] as const;
+const HUMP = ['power over need at the hump ', 'wanted '] as const;
 const bracket = (name: string) => name && ` (${name})`;
 
 const REASONS: Record<ReasonCode, (p: Parts) => string> = {
@@ -73,7 +73,6 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
       ? held(`The ${p.what} is unlikely to last to the end`, { ...p, value: p.size }, ['short by ', 'reserve '])
       : held(`The trip is likely to eat into your reserve of ${p.what}`, p, ['left at home ', 'reserve ']),
   'runs-dry': (p) => held(`More than one such trip in ten would run out of ${p.what}`, p, NEED),
-  'reserve-thin': (p) => held('The reserve stays whole too rarely to count on it', p, ['', 'wanted ']),
   'bad-case-dry': (p) =>
     held(`On a bad day${p.name && `, ${p.name},`} the ${p.what} does not last to the end`, p, NEED),
   'nothing-usable': (p) => `There is no ${p.what} aboard that the engine could use.`,
@@ -98,6 +97,14 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'outside-method': (p) =>
     held(`The figures reach beyond what the calculation was made for${bracket(p.name)}${p.where}`, p, ['', 'up to ']),
   porpoising: (p) => held(`The bow may start to bounce at the planned speed${p.where}`, p, ['trim ', 'limit ']),
+  'on-bow-tube': (p) =>
+    p.raw.level === 'no-go' ? 'Somebody sits on the bow tube at planing speed.' : 'Somebody sits on the bow tube.',
+  'outside-boat': () => 'Somebody or something is placed outside the boat.',
+  'low-in-water': (p) =>
+    held(p.raw.level === 'no-go' ? 'The tubes can hardly carry this weight' : 'The boat floats low', p, [
+      'tubes immersed by ',
+      'limit ',
+    ]),
   'off-balance': (p) => held(`The load sits too far to ${side(p.raw.value)}`, { ...p, value: p.size }),
   overtrimmed: (p) => {
     const aft = (p.raw.value ?? 0) < (p.raw.limit ?? 1);
@@ -116,7 +123,12 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'too-rough': (p) => held(`Too rough for a boat of this size${p.where}`, p, WAVES),
   rough: (p) => held(`Rough for a boat of this size: slower, wetter, thirstier${p.where}`, p, WAVES),
   'over-wind-limit': (p) =>
-    held(p.raw.level === 'no-go' ? 'More wind than your own limit' : 'More wind than small open boats go out in', p),
+    held(
+      p.raw.level === 'no-go' && (p.raw.limit ?? 0) < 13.9
+        ? 'More wind than your own limit'
+        : 'More wind than small open boats go out in',
+      p,
+    ),
   'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p),
   late: (p) => held(`Home too late${p.name && `: after ${p.name}`}`, p, ['takes ', 'allowed ']),
   'late-likely': (p) => held(`You may be home too late${p.name && `: after ${p.name}`}`, p, ['up to ', 'allowed ']),
@@ -133,6 +145,7 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'temperature-unknown': () => 'How warm the battery is was not given.',
   'nobody-aboard': () => 'Nobody is aboard yet.',
   'no-helm': () => 'Nobody is at the helm yet.',
+  'no-adult': () => 'No adult is aboard.',
 };
 
 /** One sentence on why the verdict is no better, with the figure and what it is held against. */
@@ -169,7 +182,6 @@ const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => str
     figure ? `Move weight to ${side(value)} until the balance shifts ${figure}` : 'Move weight to the other side',
   'draw-round': () => 'Draw the route round it',
   wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better weather'),
-  'turn-earlier': (figure) => (figure ? `Turn back after ${figure}` : 'Turn back earlier'),
   'read-plate': () => 'Read the plate and fill it in',
   'smaller-engine': (figure) => (figure ? `Use an engine of ${figure} at most` : 'Use a smaller engine'),
   'ease-speed': (figure) => (figure ? `Plan ${figure} through the water` : 'Plan a lower speed'),
@@ -193,16 +205,15 @@ const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, sto
     `${store === 'fuel' ? 'Fuel' : 'Charge'} read from a gauge${figure && `, which may be ${figure} of a full ${holderOf(store)} out`}.`,
   seat: (figure, name) =>
     name
-      ? `Seat of ${name} not given: counted as far aft as anyone sits.`
-      : `${figure ? `Seats not given (${figure})` : 'A seat not given'}: counted as far aft as anyone sits.`,
+      ? `Seat of ${name} not given: counted far aft and far forward, the worse of both.`
+      : `${figure ? `Seats not given (${figure})` : 'A seat not given'}: counted far aft and far forward, the worse of both.`,
   'battery-temperature': (figure) => `Battery temperature not given${figure && `: ${figure} °C`}.`,
   'unmeasured-boat': (figure) =>
     `This boat has not been measured: consumption of boats like it${figure && `, give or take ${figure}`}.`,
   'petrol-density': (figure) => `Petrol weighs ${figure || '0.745'} kg per litre.`,
   'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
-  'tank-position': (_figure, name) =>
-    `Place of ${name || 'the tank or battery'} not given: where boats like this carry it.`,
+  daylight: () => 'Daylight is not checked: be home well before sunset.',
   'extra-load-at-centre': () => 'Weight that may still come aboard is counted where the boat balances.',
   'speed-in-waves': (figure) => `The waves slow the boat below its planned speed${figure && `: ${figure}`}.`,
 };

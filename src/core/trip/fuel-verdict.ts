@@ -122,8 +122,9 @@ function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spr
       clear = wayIsClear(prepared, scenario, tweak);
     }
     const run = sail(prepared, scenario, tweak, { yielding: true, clear });
-    const need = run.possible ? needAt(needOf(prepared, run, spread), 0.95) : Infinity;
     const badUsable = prepared.usable(scenario);
+    const needed = run.possible ? withGauge(prepared, run, needOf(prepared, run, spread), badUsable) : undefined;
+    const need = needed ? needAt(needed, 0.95) : Infinity;
     const left = badUsable - need;
     if (!found || left < found.badCase.left) {
       found = { badCase: { kinds: scenario.kinds, need, left, time: run.time }, badUsable };

@@ -50,17 +50,20 @@ export function humpVerdict(margin: number): Verdict {
  * the boat at all; and with an unknown seat each also as if it were at the other end.
  */
 export function asked(prepared: Prepared, run: Run): readonly Sailed[] {
-  if (prepared.forwardMoment === 0 && run.sailed.every((s) => s.speed >= s.planned)) return run.sailed;
-  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const flat = prepared.trip.conditions.sea !== undefined;
+  const calmed = flat && run.scenario.unslowed;
+  if (!calmed && prepared.forwardMoment === 0 && run.sailed.every((s) => s.speed >= s.planned)) return run.sailed;
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const again = (s: Sailed, change: Partial<Sailed>): Sailed => {
     const now = { ...s, ...change };
     return { ...now, steady: steady(boat, now.afloat, now.speed, now.weather) };
   };
-  const all = [...run.sailed];
+  const still = (s: Sailed) => ({ headwind: s.weather.headwind, waveHeight: 0 });
+  // Waves that are not let slow the boat cost fuel, but nobody has to hold its full speed through them.
+  const all = run.sailed.map((s) => (calmed ? again(s, { weather: still(s) }) : s));
   for (const s of run.sailed) {
     if (s.speed >= s.planned) continue;
-    const weather = flat ? { headwind: s.weather.headwind, waveHeight: 0 } : s.weather;
+    const weather = flat ? still(s) : s.weather;
     all.push(again(s, { speed: s.planned, weather }));
   }
   if (prepared.forwardMoment === 0) return all;
@@ -185,11 +188,11 @@ function outdoes(a: Sailed, b: Sailed): boolean {
   );
 }
 
-/** The first stretch for each speed and headwind to half a metre per second. */
+/** The first stretch for each speed, course, and headwind and centre of gravity to a tenth of what matters. */
 function distinct(sailed: readonly Sailed[]): readonly Sailed[] {
   const found = new Map<string, Sailed>();
   for (const s of sailed) {
-    const key = `${s.speed.toFixed(1)} ${Math.round(2 * s.weather.headwind)} ${Math.round(s.stretch.trackDeg / 30)}`;
+    const key = `${s.speed.toFixed(2)} ${s.weather.headwind.toFixed(1)} ${Math.round(s.stretch.trackDeg / 10)} ${s.afloat.lcg.toFixed(2)}`;
     const known = found.get(key);
     if (!known || s.weather.headwind > known.weather.headwind) found.set(key, s);
   }

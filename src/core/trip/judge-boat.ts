@@ -11,8 +11,8 @@ import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
 import type { Reason, ReasonCode } from './shapes.ts';
 
-/** Sideways offset of the centre of gravity over beam: target, and clearly off (common practice, no source). */
-const LATERAL = { target: 0.05, off: 0.1 };
+/** Sideways offset of the centre of gravity over beam: target, clearly off, and past all care (common practice, no source). */
+const LATERAL = { target: 0.05, off: 0.1, capsizing: 0.2 };
 
 const PLATE_CODE = {
   load: 'over-plate-load',
@@ -41,7 +41,7 @@ export function judgeBoat(prepared: Prepared, run: Run, balance: LoadBalance, cl
 }
 
 function plateReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
-  const { craft, load } = prepared.trip;
+  const { craft } = prepared.trip;
   const reasons: Reason[] = plateFindings(craft, balance).map(({ over, value, limit }) => ({
     code: PLATE_CODE[over],
     level: 'no-go',
@@ -59,9 +59,6 @@ function plateReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
   else if (!fullyRead(craft.hull.plate)) {
     reasons.push({ code: 'plate-unknown', level: 'marginal', fixes: [{ code: 'read-plate' }] });
   }
-  if (balance.persons === 0)
-    reasons.push({ code: 'nobody-aboard', level: 'marginal', fixes: [{ code: 'give-value' }] });
-  else if (!load.items.some((item) => item.helm)) reasons.push({ code: 'no-helm', level: 'note' });
   return reasons;
 }
 
@@ -149,7 +146,7 @@ function balanceReasons(prepared: Prepared, balance: LoadBalance): Reason[] {
   if (offset > LATERAL.target) {
     reasons.push({
       code: 'off-balance',
-      level: offset > LATERAL.off ? 'marginal' : 'note',
+      level: offset > LATERAL.capsizing ? 'no-go' : offset > LATERAL.off ? 'marginal' : 'note',
       measure: 'length',
       value: balance.lateral,
       limit: LATERAL.target * hull.beam,

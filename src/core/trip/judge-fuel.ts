@@ -1,7 +1,7 @@
 import type { FuelVerdict } from './fuel-verdict.ts';
 import type { Fix, Reason } from './shapes.ts';
 
-/** What to change when fuel or charge decides; each figure is where the verdict would turn. */
+/** What to change when fuel or charge decides. */
 export interface FuelFixes {
   /** Amount to add to what is in, as far as it fits. */
   readonly add: number | undefined;

@@ -10,6 +10,8 @@ import type { Reason, ReasonCode } from './shapes.ts';
 
 /** Boats below 6 m stay in from force 5 on exposed water unless they set another limit (common practice, no source). */
 export const FRESH_BREEZE = 8;
+/** From force 7 on no small open boat goes out, whatever its crew allows itself (common practice, no source). */
+export const NEAR_GALE = 13.9;
 /** How near a listed landing a shoal counts as its beach, m. */
 const BEACH = 150;
 /** Spread of the time under way: speed made and weather of the legs, one standard deviation of the logarithm. */
@@ -82,13 +84,14 @@ function windReasons({ trip }: Prepared): Reason[] {
   }
   if (typeof wind !== 'object') return reasons;
   const own = trip.policy.maxWind;
-  if (own !== undefined ? wind.speed > own : wind.speed >= FRESH_BREEZE) {
+  const refused = wind.speed >= NEAR_GALE || (own !== undefined && wind.speed > own);
+  if (refused || wind.speed >= FRESH_BREEZE) {
     reasons.push({
       code: 'over-wind-limit',
-      level: own !== undefined ? 'no-go' : 'marginal',
+      level: refused ? 'no-go' : 'marginal',
       measure: 'speed',
       value: wind.speed,
-      limit: own ?? FRESH_BREEZE,
+      limit: refused ? Math.min(own ?? NEAR_GALE, NEAR_GALE) : FRESH_BREEZE,
       fixes: [{ code: 'wait' }],
     });
   }

@@ -19,7 +19,7 @@ export function legPlans(
     // A trip that cannot be sailed has no share to open the band with.
     const share = run.need > 0 ? used / run.need : 0;
     const spread = run.possible
-      ? { low: usable - share * need.high, high: usable - share * need.low }
+      ? { low: usable - shareOf(share, need.high), high: usable - shareOf(share, need.low) }
       : { low: usable - used, high: usable - used };
     const leg: LegPlan = {
       leg: s.stretch.leg,
@@ -48,6 +48,11 @@ export function legPlans(
     startsAt += s.time + s.stretch.stop;
     return leg;
   });
+}
+
+/** Nothing of an endless need is nothing. */
+function shareOf(share: number, need: number): number {
+  return share > 0 ? share * need : 0;
 }
 
 /** Need from the start of each stretch to the end; summed from the end, past which a leg without headway does not count. */

@@ -2,11 +2,13 @@ import { balanceAt } from '../load/balance.ts';
 import type { Waters } from '../route/waters.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
+import { easierSpeed } from './easier-speed.ts';
 import { fillNeeded } from './fill-needed.ts';
 import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
 import { asked, climbed, climbOf, holding } from './holding.ts';
 import { judgeBoat } from './judge-boat.ts';
 import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
+import { judgePlaces } from './judge-places.ts';
 import { judgeWater } from './judge-water.ts';
 import { legPlans } from './leg-plans.ts';
 import { needAt, probabilityWithin } from './need.ts';
@@ -16,7 +18,6 @@ import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
 import type { Run } from './sail.ts';
 import type { Plan, Trip } from './shapes.ts';
-import { slowestUse } from './slowest-use.ts';
 import { usableDeviation, withGauge } from './spread.ts';
 import { tippingValues } from './tipping.ts';
 import { turnPoints } from './turn-back.ts';
@@ -77,10 +78,11 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const filled = options.quick ? undefined : fillNeeded(prepared, fuel, humpSpeed);
   const all = asked(prepared, run);
   const climb = all === first.run.sailed ? way : climbed(boat, climbOf(all));
-  const fixes = fixesOf(prepared, fuel, filled);
+  const fixes = fixesOf(prepared, fuel, filled, options.quick ?? false);
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
     ...judgeBoat(prepared, run, balance, { asked: all, ...climb }),
+    ...judgePlaces(prepared, run, balance),
     ...judgeWater(prepared, fuel),
   ]);
   const holds = options.quick ? undefined : holding(prepared, run, all);
@@ -127,16 +129,26 @@ function credibleHump(
   return margin < Infinity && (rough || margin < LABOURING) ? speed : undefined;
 }
 
-function fixesOf(prepared: Prepared, fuel: FuelVerdict, filled: number | undefined): FuelFixes {
-  const { run, usable, reserve } = fuel;
+/** What would mend it; figures that would not are left out. */
+function fixesOf(prepared: Prepared, fuel: FuelVerdict, filled: number | undefined, quick: boolean): FuelFixes {
+  const { run } = fuel;
   if (fuel.verdict === 'go' || !run.possible) return { add: undefined, distance: undefined, speed: undefined };
   const { fill } = run.scenario;
-  const spare = usable - reserve - run.manoeuvring;
-  const sailed = run.need - run.manoeuvring;
-  const length = run.sailed.reduce((sum, s) => sum + s.stretch.distance, 0);
   return {
     add: filled !== undefined && filled > fill ? (filled - fill) * prepared.full : undefined,
-    distance: spare > 0 && sailed > spare ? length * (spare / sailed) : undefined,
-    speed: slowestUse(prepared, run),
+    distance: shorterRoute(fuel),
+    speed: quick ? undefined : easierSpeed(prepared, fuel),
   };
+}
+
+/** Length at which reserve, likely need and bad case all fit, were all legs shortened alike, m. */
+function shorterRoute({ run, usable, reserve, need90, badCase, badUsable }: FuelVerdict): number | undefined {
+  const fixed = run.manoeuvring;
+  const share = Math.min(
+    (usable - reserve - fixed) / (run.need - fixed),
+    (usable - fixed) / (need90 - fixed),
+    badCase.need < Infinity ? (badUsable - fixed) / (badCase.need - fixed) : 0,
+  );
+  const length = run.sailed.reduce((sum, s) => sum + s.stretch.distance, 0);
+  return share > 0 && share < 1 ? length * share : undefined;
 }

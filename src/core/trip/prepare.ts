@@ -10,13 +10,9 @@ import { sailedLegs } from '../route/sailed-legs.ts';
 import { type Hazard, type Stretch, splitLegs } from '../route/split-legs.ts';
 import type { Waters } from '../route/waters.ts';
 import { GRAVITY } from '../units/constants.ts';
+import { DRAWN_FACTOR, MANOEUVRING } from './defaults.ts';
 import { badCases, expected, type Given, type Scenario } from './scenario.ts';
 import type { Trip } from './shapes.ts';
-
-/** Warm-up, casting off and coming alongside together, s (common practice, no source: 5 to 10 minutes). */
-export const MANOEUVRING = 450;
-/** Sailed over drawn length (common practice, no source: corners and headlands add 2 to 10 %). */
-export const DRAWN_FACTOR = 1.05;
 
 /** A trip with all that does not change between its runs. */
 export interface Prepared {
@@ -89,7 +85,7 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
     storeMass: (fill) => (store.kind === 'tank' ? fuelMass(store.tanks, fill) : 0),
     usable: (scenario) =>
       store.kind === 'tank'
-        ? (scenario.waveHeight > 0.08 * craft.hull.length ? usableFuelInRoughWater : usableFuel)(
+        ? (scenario.waveHeight >= 0.08 * craft.hull.length ? usableFuelInRoughWater : usableFuel)(
             store.tanks,
             scenario.fill,
           )
@@ -107,23 +103,24 @@ export interface WhatIf {
 export function givenOf(trip: Trip, { fill, windSpeed }: WhatIf = {}): Given {
   const { conditions, craft, route } = trip;
   const oneWay = route.shape === 'one-way';
-  return { conditions, oneWay, fill: fill ?? givenFill(trip), windSpeed, length: craft.hull.length };
+  const weighs = fill ?? trip.load.fill;
+  return { conditions, oneWay, fill: fill ?? givenFill(trip), weighs, windSpeed, length: craft.hull.length };
 }
 
 /**
- * The runs a plan must stand and the bad cases beside them. In an unknown sea there are two: slowed by small waves, and
- * keeping the planned speed through them; with an unknown seat each counts far aft and far forward. `humpSpeed` where labouring at the hump is credible.
+ * The runs a plan must stand and the bad cases beside them. In a sea that is not flat there are two: slowed by the waves,
+ * and keeping the planned speed through them; with an unknown seat each counts far aft and far forward. `humpSpeed` where labouring at the hump is credible.
  */
 export function scenariosOf(
   prepared: Prepared,
   humpSpeed: number | undefined,
   whatIf?: WhatIf,
 ): { readonly shown: readonly Scenario[]; readonly bad: readonly Scenario[] } {
-  const { conditions, craft } = prepared.trip;
+  const { craft } = prepared.trip;
   const given = givenOf(prepared.trip, whatIf);
   const home = { slow: prepared.displacementSpeed, hump: humpSpeed, electric: craft.drive.kind === 'electric' };
   const slowed = expected(given);
-  const shown = conditions.sea === undefined ? [{ ...slowed, unslowed: true }, slowed] : [slowed];
+  const shown = slowed.waveHeight > 0 ? [{ ...slowed, unslowed: true }, slowed] : [slowed];
   const bad = badCases(given, home);
   return prepared.forwardMoment === 0 ? { shown, bad } : { shown: bothWays(shown), bad: bothWays(bad) };
 }

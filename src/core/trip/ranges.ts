@@ -1,8 +1,10 @@
 import { steady } from '../curve/steady.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
 import { compass, legBetween } from '../route/distance.ts';
+import type { Stretch } from '../route/split-legs.ts';
 import type { Prepared } from './prepare.ts';
-import { afloatIn, type Run, streamOn, windOn } from './sail.ts';
+import { afloatIn, type Run, streamOn, wantedSpeed, windOn } from './sail.ts';
+import type { Scenario } from './scenario.ts';
 
 export interface Ranges {
   readonly oneWay: number;
@@ -10,7 +12,7 @@ export interface Ranges {
 }
 
 /**
- * How far the boat gets at the speed it sails most of this trip at, towards the turn of the route, with this wind and
+ * How far the boat gets at the speed planned for most of this trip, towards the turn of the route, with this wind and
  * stream and the reserve kept; m. One way ends there, out and home comes back the same way.
  */
 export function ranges(prepared: Prepared, run: Run, available: number): Ranges {
@@ -20,24 +22,25 @@ export function ranges(prepared: Prepared, run: Run, available: number): Ranges 
   const start = outward[0]!.stretch.from;
   const turn = outward.at(-1)!.stretch.to;
   const { trackDeg } = legBetween(start, turn);
-  const speed = longest.speed;
-  const out = perMetre(prepared, run, speed, { part: 'out', trackDeg });
-  const home = perMetre(prepared, run, speed, { part: 'home', trackDeg: compass(trackDeg + 180) });
+  const out = perMetre(prepared, run.scenario, { ...longest.stretch, part: 'out', trackDeg });
+  const home = perMetre(prepared, run.scenario, {
+    ...longest.stretch,
+    part: 'home',
+    trackDeg: compass(trackDeg + 180),
+  });
+  // Nobody promised a one-way trip fair wind and stream: what is unknown stands against it too.
+  const alone = perMetre(prepared, { ...run.scenario, oneWay: true }, { ...longest.stretch, part: 'out', trackDeg });
   const left = Math.max(available - run.manoeuvring, 0);
-  return { oneWay: left / out, outAndHome: left / (out + home) };
+  return { oneWay: left / Math.max(out, alone), outAndHome: left / (out + home) };
 }
 
 /** Use per metre over the ground; Infinity without headway. */
-function perMetre(
-  prepared: Prepared,
-  run: Run,
-  speed: number,
-  way: { part: 'out' | 'home'; trackDeg: number },
-): number {
-  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const afloat = afloatIn(prepared, run.scenario, prepared.storeMass(run.scenario.weighs));
-  const weather = { headwind: windOn(way, run.scenario), waveHeight: run.scenario.waveHeight };
-  const stream = streamOn(way, run.scenario);
+function perMetre(prepared: Prepared, scenario: Scenario, way: Stretch): number {
+  const boat = prepared.boatAt(scenario.batteryTemperatureC);
+  const afloat = afloatIn(prepared, scenario, prepared.storeMass(scenario.weighs));
+  const weather = { headwind: windOn(way, scenario), waveHeight: scenario.waveHeight };
+  const stream = streamOn(way, scenario);
+  const speed = wantedSpeed(prepared, boat, afloat, weather, way, stream, scenario).wanted;
   const triangle = stream
     ? courseToSteer(way.trackDeg, speed, stream)
     : ({ possible: true, speedOverGround: speed } as const);

@@ -178,7 +178,10 @@ export function afloatIn(
 export function windOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): number {
   const home = scenario.oneWay || stretch.part === 'home';
   if (scenario.headwindHome !== undefined && home) return scenario.headwindHome;
-  return scenario.wind ? headwind(scenario.wind, stretch.trackDeg) : 0;
+  const { wind, eased } = scenario;
+  if (!wind) return 0;
+  const ahead = headwind(wind, stretch.trackDeg);
+  return eased ? Math.max(ahead, headwind(eased, stretch.trackDeg)) : ahead;
 }
 
 /** The stream on a stretch, undefined for slack water. */
@@ -190,7 +193,7 @@ export function streamOn(stretch: { part: 'out' | 'home'; trackDeg: number }, sc
 }
 
 /** Planned speed after zone limit, sea and the scenario's way home. */
-function wantedSpeed(
+export function wantedSpeed(
   prepared: Prepared,
   boat: Boat,
   afloat: Afloat,
@@ -213,7 +216,7 @@ function wantedSpeed(
       // Nothing qualifies: the demand is computed at planing speed and the judge finds it not held.
       (stretch.speed === 'best-planing' ? speedAtFroude(boat, afloat, 2.5) : prepared.displacementSpeed);
   }
-  if (stretch.part === 'home') {
+  if (scenario.oneWay || stretch.part === 'home') {
     if (scenario.homeSpeed !== undefined && speed > scenario.homeSpeed) speed = scenario.homeSpeed;
     if (scenario.homeCap !== undefined) speed = Math.min(speed, scenario.homeCap);
   }

@@ -5,6 +5,8 @@ import type { BadCaseKind } from './shapes.ts';
 /** Weather, water and tank that one run of a trip assumes. Amounts in SI; shares 0 to 1. */
 export interface Scenario {
   readonly wind: Wind | undefined;
+  /** The wind before it freshened: from astern more of it would be a gift. */
+  readonly eased?: Wind | undefined;
   /** Dead ahead on every leg home in place of `wind`, m/s. */
   readonly headwindHome: number | undefined;
   readonly stream: Stream | undefined;
@@ -58,10 +60,12 @@ export interface Given {
   readonly length: number;
   /** Asked: this wind (m/s), from where it was given, or from ahead on the way home. */
   readonly windSpeed?: number | undefined;
+  /** What the tanks weigh by: the fill as told, brim-full included; absent: unknown. */
+  readonly weighs: number | undefined;
 }
 
 /** The plan that is shown: what was given, and the stated assumption for the rest. */
-export function expected({ conditions, oneWay, fill, windSpeed, length }: Given): Scenario {
+export function expected({ conditions, oneWay, fill, weighs, windSpeed, length }: Given): Scenario {
   const { wind, stream, sea } = conditions;
   const blowing = typeof wind === 'object' ? wind : undefined;
   const ahead = windSpeed ?? (wind === undefined ? UNKNOWN.headwindHome[0] : undefined);
@@ -73,7 +77,7 @@ export function expected({ conditions, oneWay, fill, windSpeed, length }: Given)
     waveHeight: sea === undefined ? UNKNOWN.waves[0] * length : sea === 'calm' ? 0 : sea.height,
     oneWay,
     fill: fill ?? UNKNOWN.fill[0],
-    weighs: fill ?? FULL_FILL,
+    weighs: weighs ?? FULL_FILL,
     batteryTemperatureC: conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
     kinds: [],
   };
@@ -107,6 +111,7 @@ export function badCases(given: Given, home: HomeRuns): readonly Scenario[] {
   const weather: Scenario = {
     ...base,
     wind: freshened,
+    eased: base.wind,
     headwindHome: freshened ? undefined : ahead,
     foulHome: conditions.stream === undefined ? UNKNOWN.foulHome[1] : undefined,
     waveHeight: conditions.sea === undefined ? UNKNOWN.waves[1] * given.length : base.waveHeight,

@@ -46,7 +46,6 @@ export type ReasonCode =
   // the fuel or charge
   | 'reserve-broken'
   | 'runs-dry'
-  | 'reserve-thin'
   | 'bad-case-dry'
   | 'nothing-usable'
   // the boat
@@ -66,6 +65,9 @@ export type ReasonCode =
   | 'porpoising'
   | 'off-balance'
   | 'overtrimmed'
+  | 'on-bow-tube'
+  | 'outside-boat'
+  | 'low-in-water'
   // the water
   | 'crosses-land'
   | 'crosses-keep-out'
@@ -86,7 +88,8 @@ export type ReasonCode =
   | 'seat-unknown'
   | 'temperature-unknown'
   | 'nobody-aboard'
-  | 'no-helm';
+  | 'no-helm'
+  | 'no-adult';
 
 export type Measure =
   | 'amount'
@@ -127,7 +130,6 @@ export type FixCode =
   | 'move-across'
   | 'draw-round'
   | 'wait'
-  | 'turn-earlier'
   | 'read-plate'
   | 'smaller-engine'
   | 'ease-speed';
@@ -231,9 +233,9 @@ export interface Assumption {
     | 'petrol-density'
     | 'reserve-rule'
     | 'keep-out-season'
-    | 'tank-position'
     | 'extra-load-at-centre'
-    | 'speed-in-waves';
+    | 'speed-in-waves'
+    | 'daylight';
   readonly measure?: Measure;
   readonly value?: number;
   readonly name?: string;

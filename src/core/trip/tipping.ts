@@ -5,7 +5,7 @@ import { type Answer, Edge } from './edge.ts';
 import { fillFor, fullFill } from './fill-needed.ts';
 import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, verdictFrom, worse } from './holding.ts';
-import { categoryOf, FRESH_BREEZE } from './judge-water.ts';
+import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-water.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
 import { windOn } from './sail.ts';
@@ -191,7 +191,7 @@ function windLimit({ trip }: Prepared, speed: number): Verdict {
   const { maxBeaufort = Infinity } = categoryOf(trip.craft.hull.plate);
   if (beaufortOf(speed) > maxBeaufort) return 'no-go';
   const own = trip.policy.maxWind;
-  if (own !== undefined) return speed > own ? 'no-go' : 'go';
+  if (speed >= NEAR_GALE || (own !== undefined && speed > own)) return 'no-go';
   return speed >= FRESH_BREEZE ? 'marginal' : 'go';
 }
 

@@ -3,30 +3,43 @@ import { courseToSteer } from '../route/current-triangle.ts';
 import { compass, destination, interpolate } from '../route/distance.ts';
 import { equalTimeAlong, lastReturnPoint, type TurnPoint, type TurnStretch } from '../route/turn-point.ts';
 import type { Prepared } from './prepare.ts';
-import { type Run, type Sailed, streamOn, windOn } from './sail.ts';
+import { type Run, type Sailed, streamOn, wantedSpeed, windOn } from './sail.ts';
 import type { TurnBack } from './shapes.ts';
 
 /** The last point to turn back from with the reserve whole, and the point where on and back take equally long. */
 export interface TurnPoints {
   readonly turnBack: TurnBack;
-  readonly halfway: TurnBack;
+  /** Undefined where the trip comes back the same way: going on is never shorter. */
+  readonly halfway: TurnBack | undefined;
 }
 
 /**
- * Walks the route with the way back over the same water (at the same speed through it) beside the way on. A trip out
+ * Walks the route with the way back over the same water (at the speed planned for it) beside the way on. A trip out
  * and home by the same way is walked to its turn; `available` is what may be used, reserve taken off.
  */
 export function turnPoints(prepared: Prepared, run: Run, available: number): TurnPoints {
   const mirrored = prepared.trip.route.shape === 'out-and-home';
   const walked = mirrored ? run.sailed.filter((s) => s.stretch.part === 'out') : run.sailed;
-  const stretches = walked.map((s) => turnStretch(prepared, run, s));
+  const home = mirrored ? run.sailed.slice(walked.length).reverse() : [];
+  const stretches = walked.map((s, i) => (home[i] ? mirroredStretch(s, home[i]) : turnStretch(prepared, run, s)));
   const place = (point: TurnPoint): TurnBack => placed(point, walked, prepared);
   const last = lastReturnPoint(stretches, available - run.manoeuvring);
   const turnBack = place(last);
   return {
     turnBack:
       last.onRoute || !mirrored ? turnBack : beyond(turnBack, stretches, walked, prepared, available - run.manoeuvring),
-    halfway: place(equalTimeAlong(stretches)),
+    halfway: mirrored ? undefined : place(equalTimeAlong(stretches)),
+  };
+}
+
+/** The way back over a stretch is the planned one home. */
+function mirroredStretch(out: Sailed, home: Sailed): TurnStretch {
+  return {
+    distance: out.stretch.distance,
+    needOnward: out.use,
+    needBack: home.use,
+    timeOnward: out.time,
+    timeBack: home.time,
   };
 }
 
@@ -34,13 +47,14 @@ function turnStretch(prepared: Prepared, run: Run, s: Sailed): TurnStretch {
   const back = { part: 'home' as const, trackDeg: compass(s.stretch.trackDeg + 180) };
   const weather = { headwind: windOn(back, run.scenario), waveHeight: run.scenario.waveHeight };
   const stream = streamOn(back, run.scenario);
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+  const speed = wantedSpeed(prepared, boat, s.afloat, weather, { ...s.stretch, ...back }, stream, run.scenario).wanted;
   const triangle = stream
-    ? courseToSteer(back.trackDeg, s.speed, stream)
-    : ({ possible: true, speedOverGround: s.speed } as const);
+    ? courseToSteer(back.trackDeg, speed, stream)
+    : ({ possible: true, speedOverGround: speed } as const);
   const ground = triangle.possible ? triangle.speedOverGround : 0;
   const timeBack = ground > 0 ? s.stretch.distance / ground : Infinity;
-  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const flow = steady(boat, s.afloat, s.speed, weather).flow;
+  const flow = steady(boat, s.afloat, speed, weather).flow;
   return {
     distance: s.stretch.distance,
     needOnward: s.use,

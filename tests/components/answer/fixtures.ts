@@ -172,11 +172,12 @@ export const marginal = sketchPlan({
     reasons: [
       { code: 'wind-unknown', level: 'note', fixes: [{ code: 'give-value' }] },
       {
-        code: 'reserve-thin',
+        code: 'bad-case-dry',
         level: 'marginal',
-        measure: 'share',
-        value: 0.81,
-        limit: 0.9,
+        measure: 'amount',
+        value: litre(8.4),
+        limit: litre(8.1),
+        name: 'home-slow wind-fresher home-foul-stream',
         fixes: [
           { code: 'add-fuel', measure: 'amount', value: litre(9.6) },
           { code: 'shorten-route', measure: 'distance', value: 9.6 * NAUTICAL_MILE },

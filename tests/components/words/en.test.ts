@@ -34,7 +34,10 @@ function everyOne<Code extends string>(codes: Record<Code, true>): Code[] {
 const REASON_CODES = everyOne<ReasonCode>({
   'reserve-broken': true,
   'runs-dry': true,
-  'reserve-thin': true,
+  'on-bow-tube': true,
+  'outside-boat': true,
+  'low-in-water': true,
+  'no-adult': true,
   'bad-case-dry': true,
   'nothing-usable': true,
   'over-plate-load': true,
@@ -83,7 +86,6 @@ const FIX_CODES = everyOne<FixCode>({
   'move-across': true,
   'draw-round': true,
   wait: true,
-  'turn-earlier': true,
   'read-plate': true,
   'smaller-engine': true,
   'ease-speed': true,
@@ -102,7 +104,7 @@ const ASSUMPTION_CODES = everyOne<Assumption['code']>({
   'petrol-density': true,
   'reserve-rule': true,
   'keep-out-season': true,
-  'tank-position': true,
+  daylight: true,
   'extra-load-at-centre': true,
   'speed-in-waves': true,
 });

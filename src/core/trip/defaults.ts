@@ -1,0 +1,5 @@
+/** Warm-up, casting off and coming alongside together, s (common practice, no source: 5 to 10 minutes). */
+export const MANOEUVRING = 450;
+
+/** Sailed over drawn length (common practice, no source: corners and headlands add 2 to 10 %). */
+export const DRAWN_FACTOR = 1.05;
