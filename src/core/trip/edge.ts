@@ -43,34 +43,38 @@ export class Edge {
 
   /** Closes in on the edge between `low` and `high` by secants on the slack, until it is known to a third of `step`. */
   closeIn(low: number, high: number, { step, guess }: { readonly step: number; readonly guess?: number }): void {
+    if (!this.#good && !this.holds(low)) return;
     let next = guess ?? high;
-    let before = this.#good;
+    // Of each side the last but one, for secants where all probes fall on the same side.
+    let goodBefore: Known | undefined;
+    let badBefore: Known | undefined;
     for (let probe = 0; probe < PROBES; probe++) {
-      const at = Math.min(Math.max(next, low), high);
-      const held = this.holds(at);
-      const good = this.#good;
-      const bad = this.#bad;
-      if (good && good.at >= high) return;
-      if (bad && bad.at <= low) return;
-      if (good && bad) {
-        if (bad.at - good.at <= step / 3) return;
-        if (good.slack === undefined || bad.slack === undefined || !(good.slack > bad.slack)) return;
-        const root = good.at + ((bad.at - good.at) * good.slack) / (good.slack - bad.slack);
-        // A little to the other side, so that both sides come near.
-        const aim = root + (held ? step / 8 : -step / 8);
-        const rim = Math.min(step / 16, (bad.at - good.at) / 4);
-        next = Math.min(Math.max(aim, good.at + rim), bad.at - rim);
-      } else if (good) {
-        const fall = before && before.at < good.at ? slope(before, good) : undefined;
-        const reach =
-          fall !== undefined && fall < 0 && good.slack !== undefined ? (-1.1 * good.slack) / fall : Infinity;
-        next = good.at + Math.min(Math.max(reach, step), 4 * (good.at - (before?.at ?? low)) + 4 * step);
-        before = good;
-      } else return;
+      const [goodWas, badWas] = [this.#good, this.#bad];
+      const held = this.holds(Math.min(Math.max(next, low), high));
+      const [good, bad] = [this.#good, this.#bad];
+      if (!good || good.at >= high || (bad && bad.at <= low)) return;
+      if (good !== goodWas) goodBefore = goodWas;
+      if (bad !== badWas) badBefore = badWas;
+      if (!bad) {
+        const root = rootOf(goodBefore, good) ?? Infinity;
+        const far = 4 * (good.at - (goodBefore?.at ?? low)) + 4 * step;
+        next = good.at + Math.min(Math.max(1.1 * (root - good.at), step), far);
+        continue;
+      }
+      if (bad.at - good.at <= step / 3) return;
+      const straight = rootOf(good, bad);
+      if (straight === undefined) return;
+      const bent = held ? rootOf(goodBefore, good) : rootOf(bad, badBefore);
+      const root = bent !== undefined && bent > good.at && bent < bad.at ? bent : straight;
+      // A little to the other side, so that both sides come near.
+      const rim = Math.min(step / 16, (bad.at - good.at) / 4);
+      next = Math.min(Math.max(root + (held ? step / 8 : -step / 8), good.at + rim), bad.at - rim);
     }
   }
 }
 
-function slope(a: Known, b: Known): number | undefined {
-  return a.slack === undefined || b.slack === undefined ? undefined : (b.slack - a.slack) / (b.at - a.at);
+/** Where the straight line through two known slacks, the first at the lower value, comes to nothing. */
+function rootOf(a: Known | undefined, b: Known | undefined): number | undefined {
+  if (a?.slack === undefined || b?.slack === undefined || !(a.at < b.at) || !(a.slack > b.slack)) return undefined;
+  return a.at + ((b.at - a.at) * a.slack) / (a.slack - b.slack);
 }
