@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { mended } from '../../../src/components/planner/mended.ts';
+import { craftFrom } from '../../../src/core/files/catalogue.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
 import { tightened } from '../../../src/core/trip/tightened.ts';
 import { planOf, reasonOf, shipped, soundTrip } from '../../trips.ts';
@@ -131,6 +132,18 @@ describe('the crew', () => {
       load: { ...trip.load, items: [...trip.load.items, stones] },
     });
     expect(reasonOf(plan, 'low-in-water')?.level).toBe('no-go');
+  });
+});
+
+describe('a displacement launch', () => {
+  it('driven past its hull speed is never a plain go: measured ones need more power there', () => {
+    const trip = soundTrip();
+    const craft = { ...craftFrom('launch-4-9', 'petrol-6hp-4s', 'tank-12') };
+    const { plate } = trip.craft.hull;
+    const launch: Trip = { ...trip, craft: { ...craft, hull: { ...craft.hull, plate } } };
+    const at = (speed: number) => planOf({ ...launch, route: { ...launch.route, speed } });
+    expect(reasonOf(at(2.7), 'outside-method')?.level).toBe('marginal');
+    expect(reasonOf(at(1.8), 'outside-method')).toBeUndefined();
   });
 });
 
