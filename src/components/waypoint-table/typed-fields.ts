@@ -67,3 +67,26 @@ export function placeForRow(route: Route, index: number, measures: Measures): La
   const only = route.waypoints[0];
   return found ?? (only && chartable(only) ? destination(only, 0, measures.toSi('distance', 1)) : undefined);
 }
+
+export type AddedField = 'place' | 'bearing' | 'distance';
+
+/** A waypoint to add: at the place if one is typed, else by bearing and distance from `last`. */
+export function readAddition(
+  texts: Readonly<Record<AddedField, string>>,
+  last: LatLon | undefined,
+  measures: Measures,
+): { at?: LatLon; problems: Partial<Record<AddedField, string>> } {
+  if (!last || texts.place.trim() !== '' || texts.bearing + texts.distance === '') {
+    const read = readPlace(texts.place);
+    return read.ok ? { at: read.value, problems: {} } : { problems: { place: read.problem } };
+  }
+  const bearing = readBearing(texts.bearing, measures);
+  const distance = readDistance(texts.distance, measures);
+  if (bearing.ok && distance.ok) return { at: destination(last, bearing.value, distance.value), problems: {} };
+  return {
+    problems: {
+      ...(!bearing.ok && { bearing: bearing.problem }),
+      ...(!distance.ok && { distance: distance.problem }),
+    },
+  };
+}

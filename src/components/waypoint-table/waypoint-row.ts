@@ -5,17 +5,13 @@ import { roleOf } from '../route-map/route-names.ts';
 import { showPosition } from '../units/coordinates.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
 import type { LegSum } from './leg-sums.ts';
+import { choiceOf, speedOptions } from './planned-speeds.ts';
+import type { FieldName } from './row-edits.ts';
 import { legFrom } from './typed-fields.ts';
+import type { Typed } from './typed-texts.ts';
 import { tableWords as words } from './words.ts';
 
-export type FieldName = 'name' | 'place' | 'bearing' | 'distance' | 'stop' | 'speed';
 export type RowAct = 'up' | 'down' | 'insert' | 'delete';
-
-/** Text in a field that is not (yet) in the route, and what is wrong with it. */
-export interface Typed {
-  readonly text: string;
-  readonly problem?: string;
-}
 
 /** What a row tells its table. */
 export interface RowTells {
@@ -37,6 +33,16 @@ export interface Row {
   readonly open: boolean;
   typed(field: FieldName): Typed | undefined;
   readonly tells: RowTells;
+}
+
+export function tableHead() {
+  const { number, name, place, fromBefore, stop, speed, nextLeg, actions } = words;
+  const titles = [number, name, place, fromBefore, stop, speed, nextLeg, actions];
+  return html`<thead role="rowgroup">
+    <tr role="row">
+      ${titles.map((title) => html`<th role="columnheader" scope="col">${title}</th>`)}
+    </tr>
+  </thead>`;
 }
 
 /** One waypoint: where it is, how long to stay, and the leg that starts there. A table row or a card, by the sheet. */
@@ -125,7 +131,7 @@ function speedField(row: Row, speed: PlannedSpeed | undefined) {
   const { index, measures, tells } = row;
   const own = typeof speed === 'number';
   const id = `choice-${index}`;
-  const choice = own ? 'own' : (speed ?? 'as-planned');
+  const choice = choiceOf(speed);
   return html`<div class="field choice">
       <label for=${id}><span class="label">${words.speed}</span></label>
       <select
@@ -139,17 +145,6 @@ function speedField(row: Row, speed: PlannedSpeed | undefined) {
       </select>
     </div>
     ${own ? textField(row, 'speed', words.ownSpeed, measures.figure('speed', speed), measures.unit('speed')) : nothing}`;
-}
-
-/** Choices of a planned speed, for the route or, with "as planned", for one leg. */
-export function speedOptions(chosen: string, leg: boolean) {
-  const options = [
-    ...(leg ? [['as-planned', words.asPlanned]] : []),
-    ['best', words.best],
-    ['best-planing', words.bestPlaning],
-    ['own', words.ownSpeed],
-  ];
-  return options.map(([value, label]) => html`<option value=${value!} ?selected=${value === chosen}>${label}</option>`);
 }
 
 function nextLeg(row: Row) {

@@ -6,19 +6,13 @@ export const waypointTableStyles = css`
     container-type: inline-size;
   }
 
-  .settings {
-    display: grid;
-    gap: var(--_gap);
-    margin-block-end: var(--_gap);
-  }
-
   .tools,
-  .pages,
-  .planned {
+  .pages {
     display: flex;
     flex-wrap: wrap;
-    align-items: start;
+    align-items: center;
     gap: 6px;
+    margin-block-start: var(--_gap);
   }
 
   .tools button,
@@ -26,17 +20,7 @@ export const waypointTableStyles = css`
     padding-inline: 12px;
   }
 
-  .planned .field {
-    flex: 0 1 14em;
-  }
-
-  .planned label,
-  .label {
-    font-weight: 600;
-  }
-
-  .pages {
-    align-items: center;
+  homeleg-add-waypoint {
     margin-block-start: var(--_gap);
   }
 
@@ -211,54 +195,6 @@ export const waypointTableStyles = css`
 
   .field:is(.name, .place) .problem {
     grid-column: 2;
-  }
-
-  .box {
-    position: relative;
-    display: block;
-  }
-
-  .box input {
-    font-variant-numeric: tabular-nums;
-  }
-
-  .box:has(.unit) input {
-    padding-inline-end: 2.9em;
-  }
-
-  .unit {
-    position: absolute;
-    inset-block: 0;
-    inset-inline-end: 10px;
-    display: grid;
-    align-items: center;
-    color: var(--_muted);
-    pointer-events: none;
-  }
-
-  .add {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: end;
-    gap: 8px;
-    margin-block-start: var(--_gap);
-    padding: 10px;
-    border: 1px dashed var(--_edge);
-    border-radius: var(--_radius);
-  }
-
-  .add .label {
-    flex: 1 0 100%;
-    margin: 0;
-  }
-
-  .add-place {
-    flex: 3 1 15em;
-  }
-
-  .add-bearing,
-  .add-distance {
-    flex: 1 1 7.5em;
   }
 
   @container (max-width: 21rem) {

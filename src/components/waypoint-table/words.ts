@@ -1,7 +1,6 @@
 /** What the table of waypoints says, in English; one object per language. */
 export const tableWords = {
   caption: 'Waypoints in the order they are passed',
-  settings: 'The trip',
   shape: 'Shape of the trip',
   shapes: {
     'out-and-home': 'Out and home the same way',
