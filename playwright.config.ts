@@ -31,7 +31,7 @@ export default defineConfig({
       name: 'phone',
       testIgnore: '**/*.desktop.spec.ts',
       // What a small touch screen can change; the rest would only be said twice.
-      grep: /fits its width|everybody, light|phone|two taps|by touch/,
+      grep: /fits its width|everybody, light|on a phone|than the phone|two taps|by touch/,
       use: {
         ...devices['Desktop Chrome'],
         viewport: { width: 390, height: 844 },
