@@ -7,7 +7,7 @@ import type { Calibration, Craft, Drive, Hull } from '../src/core/craft/shapes.t
 import { type Afloat, type Boat, boatOf } from '../src/core/curve/boat.ts';
 import { curve, lognormalBand } from '../src/core/curve/curve.ts';
 import { priorDeviations } from '../src/core/curve/factors.ts';
-import { CALM, resistanceDeviation, steady } from '../src/core/curve/steady.ts';
+import { CALM, lcgSlope, resistanceDeviation, steady } from '../src/core/curve/steady.ts';
 import { fuelFlow, fuelLaw } from '../src/core/drive/petrol.ts';
 import { airDrag } from '../src/core/hull/air-drag.ts';
 import { legDrag } from '../src/core/hull/leg-drag.ts';
@@ -250,7 +250,10 @@ function resistanceOf({ hull, legDragArea = 0 }: BoatRecord, setting: Setting, s
     legDrag(legDragArea, speed, SEA_WATER.density);
   const predicted = still.total + rest;
   const boat = unmeasured(craftOf(hull, recordOf('E-pod').drive!));
-  const { low, high } = lognormalBand(predicted, resistanceDeviation(boat, afloat, speed, still) / predicted);
+  const { low, high } = lognormalBand(
+    predicted,
+    resistanceDeviation(boat, still, lcgSlope(boat, afloat, speed, still)) / predicted,
+  );
   return { predicted, low, high };
 }
 

@@ -28,8 +28,8 @@ function timed(work: () => void, times: number): number {
   return (spent() - start) / times;
 }
 
-/** How long a batch of runs takes at least, us: long against the ticks of processor time. */
-const BATCH = 6000;
+/** How long a batch of runs takes at least, us: long against the ticks of processor time and being interrupted. */
+const BATCH = 12_000;
 
 function batchOf(work: () => void): number {
   let times = 1;
@@ -37,10 +37,12 @@ function batchOf(work: () => void): number {
   return times;
 }
 
+let units = 0;
+
 /** Work and unit take turns; medians of the rounds. */
-export function costOf(work: () => void, rounds = 61): Cost {
+export function costOf(work: () => void, rounds = 41): Cost {
   for (let i = 0; i < 20; i++) work();
-  const units = batchOf(unit);
+  units ||= batchOf(unit);
   const times = batchOf(work);
   const ratios: number[] = [];
   const absolute: number[] = [];

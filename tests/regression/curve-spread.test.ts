@@ -4,7 +4,7 @@ import { boatOf } from '../../src/core/curve/boat.ts';
 import { curve } from '../../src/core/curve/curve.ts';
 import { factorsOf, priorDeviations } from '../../src/core/curve/factors.ts';
 import type { CurvePoint, Regime } from '../../src/core/curve/shapes.ts';
-import { CALM, resistanceDeviation, steady, steadyWithGradient } from '../../src/core/curve/steady.ts';
+import { CALM, lcgSlope, resistanceDeviation, steady, writeGradient } from '../../src/core/curve/steady.ts';
 import { curveOf, type Loaded, loaded } from '../core/curve/loaded.ts';
 
 const Z90 = 1.2816;
@@ -24,7 +24,7 @@ function meanOver(craft: Loaded, regime: Regime, figure: (point: CurvePoint) => 
 /** Relative standard deviation of the hull's own resistance. */
 function hullSpread({ boat, afloat }: Loaded, { speed }: CurvePoint): number {
   const now = steady(boat, afloat, speed, CALM);
-  return resistanceDeviation(boat, afloat, speed, now.hull) / now.hull.total;
+  return resistanceDeviation(boat, now.hull, lcgSlope(boat, afloat, speed, now.hull)) / now.hull.total;
 }
 
 function flowSpread({ flow }: CurvePoint): number {
@@ -68,10 +68,12 @@ describe('what is not known of an unmeasured boat', () => {
 /** Mean and covariance after one exact-to-`error` (relative) reading of consumption at a speed, by Bayes for a linear model. */
 function afterReading(craft: Loaded, speed: number, error: number): Calibration {
   const gradient = new Float64Array(7);
-  const { flow } = steadyWithGradient(craft.boat, craft.afloat, speed, CALM, gradient);
+  const { boat, afloat } = craft;
+  const now = steady(boat, afloat, speed, CALM);
+  writeGradient(boat, now, speed, lcgSlope(boat, afloat, speed, now.hull), gradient);
   const prior = priorDeviations(craft.craft.drive).map((deviation) => deviation * deviation);
   const lifted = prior.map((variance, i) => variance * gradient[i]!);
-  const total = lifted.reduce((sum, value, i) => sum + value * gradient[i]!, (error * flow) ** 2);
+  const total = lifted.reduce((sum, value, i) => sum + value * gradient[i]!, (error * now.flow) ** 2);
   return {
     factors: [1, 1, 1, 0, 0, 1, 0],
     covariance: prior.map((variance, i) =>

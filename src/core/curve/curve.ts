@@ -4,7 +4,7 @@ import type { Afloat, Boat } from './boat.ts';
 import { varianceOf } from './factors.ts';
 import { batteryMargin, humpOf, marginOf } from './hump.ts';
 import type { Band, BestSpeed, Curve, CurvePoint } from './shapes.ts';
-import { CALM, resistanceDeviation, steady, steadyWithGradient, type Weather } from './steady.ts';
+import { CALM, lcgSlope, resistanceDeviation, steady, type Weather, writeGradient } from './steady.ts';
 
 /** 90th percentile of the normal law in standard deviations. */
 const Z90 = 1.2816;
@@ -27,7 +27,9 @@ export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weath
   let beyond = 0;
   for (let i = 0; beyond < 4 && FIRST + i * STEP <= LAST; i++) {
     const speed = FIRST + i * STEP;
-    const now = steadyWithGradient(boat, afloat, speed, weather, gradient);
+    const now = steady(boat, afloat, speed, weather);
+    const slope = lcgSlope(boat, afloat, speed, now.hull);
+    writeGradient(boat, now, speed, slope, gradient);
     const spread = now.flow > 0 ? Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow : 0;
     const flow = lognormalBand(now.flow, spread);
     points.push({
@@ -43,7 +45,7 @@ export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weath
       regime: regime(now.hull.froudeVolume),
       held: marginOf(boat, afloat, now.drive) >= 1,
     });
-    const wide = Z90 * resistanceDeviation(boat, afloat, speed, now.hull);
+    const wide = Z90 * resistanceDeviation(boat, now.hull, slope);
     reach.push({
       speed,
       froudeVolume: now.hull.froudeVolume,

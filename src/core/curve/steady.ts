@@ -35,44 +35,44 @@ export function steady(boat: Boat, afloat: Afloat, speed: number, weather: Weath
   return { resistance, hull, drive, flow: boat.bank ? storeFlow(drive.flow, boat.bank) : drive.flow };
 }
 
-/** As `steady`, and writes d flow / d factor (see `FACTORS`) into `gradient`. */
-export function steadyWithGradient(
-  boat: Boat,
-  afloat: Afloat,
-  speed: number,
-  weather: Weather,
-  gradient: Float64Array,
-): Steady {
-  const hull = hullResistance(boat.craft.hull, stateOf(boat, afloat, 0), speed, boat.factors.hull);
-  const resistance = hull.total + appendages(boat, afloat, speed, weather, hull);
+/** How resistance follows a shift of the centre of gravity forward, N/m; `hull` is that of the same speed. */
+export function lcgSlope(boat: Boat, afloat: Afloat, speed: number, hull: HullResistance): number {
   const shifted = hullResistance(boat.craft.hull, stateOf(boat, afloat, LCG_STEP), speed, boat.factors.hull);
+  return (shifted.total - hull.total) / LCG_STEP;
+}
+
+/** Writes d flow / d factor (see `FACTORS`) at a steady speed, m/s, into `gradient`; `slope` comes from `lcgSlope`. */
+export function writeGradient(
+  boat: Boat,
+  { hull, resistance, flow }: Steady,
+  speed: number,
+  slope: number,
+  gradient: Float64Array,
+): void {
   const { base, dFlow_dResistance, dFlow_dPitch, dFlow_dFuel, dFlow_dFriction } = flowGradient(
     boat.model,
     resistance,
     speed,
   );
-  const flow = boat.bank ? storeFlow(base.flow, boat.bank) : base.flow;
   // The battery's rate loss changes slowly with power, so it scales the gradient like the flow itself.
   const rate = base.flow > 0 ? flow / base.flow : 1;
   gradient[0] = rate * dFlow_dResistance * hull.displacementPart;
   gradient[1] = rate * dFlow_dResistance * hull.planingPart;
   gradient[2] = rate * dFlow_dResistance * hull.humpPart;
-  gradient[3] = (rate * dFlow_dResistance * (shifted.total - hull.total)) / LCG_STEP;
+  gradient[3] = rate * dFlow_dResistance * slope;
   gradient[4] = rate * dFlow_dPitch;
   gradient[5] = rate * dFlow_dFuel;
   gradient[6] = rate * dFlow_dFriction;
-  return { resistance, hull, drive: base, flow };
 }
 
-/** Standard deviation of resistance that the hull factors leave, N. */
-export function resistanceDeviation(boat: Boat, afloat: Afloat, speed: number, hull: HullResistance): number {
-  const shifted = hullResistance(boat.craft.hull, stateOf(boat, afloat, LCG_STEP), speed, boat.factors.hull);
-  const lcg = (shifted.total - hull.total) / LCG_STEP;
-  const g = [hull.displacementPart, hull.planingPart, hull.humpPart, lcg];
+/** Standard deviation of resistance that the hull factors leave, N; `slope` comes from `lcgSlope`. */
+export function resistanceDeviation(boat: Boat, hull: HullResistance, slope: number): number {
+  const { covariance } = boat.factors;
+  const g = [hull.displacementPart, hull.planingPart, hull.humpPart, slope];
   const n = 7;
   let variance = 0;
   for (let i = 0; i < 4; i++) {
-    for (let j = 0; j < 4; j++) variance += g[i]! * boat.factors.covariance[i * n + j]! * g[j]!;
+    for (let j = 0; j < 4; j++) variance += g[i]! * covariance[i * n + j]! * g[j]!;
   }
   return Math.sqrt(Math.max(variance, 0));
 }

@@ -93,9 +93,9 @@ function fallsShort({ run, usable, reserve, need90 }: Standing): boolean {
 /** What the plan itself says, the bad cases left out. */
 function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: FuelQuestion): Standing {
   const tweak = question.tweak ?? AS_PLANNED;
-  const runs = shown.map((scenario) => sail(prepared, scenario, tweak, { gradient: question.spread === undefined }));
+  const runs = shown.map((scenario) => sail(prepared, scenario, tweak));
   const run = runs.reduce((a, b) => (b.need > a.need ? b : a));
-  const spread = question.spread ?? factorSpread(prepared, run);
+  const spread = question.spread ?? factorSpread(prepared, run, tweak);
   const need = needOf(prepared, run, spread);
   const usable = prepared.usable(run.scenario);
   const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow(run));
@@ -113,15 +113,16 @@ function meanFlow(run: Run): number {
 /** The bad case that leaves least, sailed at the speeds the boat can hold. */
 function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number): Worst {
   let found: Worst | undefined;
-  let asked: Scenario | undefined;
+  let like: Run | undefined;
   let clear = false;
   for (const scenario of cases) {
-    if (!asked || asked.forward !== scenario.forward) {
+    if (!like || like.scenario.forward !== scenario.forward) {
       // All cases share load, wind and sea; only the unknown seats differ.
-      asked = scenario;
+      like = undefined;
       clear = wayIsClear(prepared, scenario, tweak);
     }
-    const run = sail(prepared, scenario, tweak, { yielding: true, clear });
+    const run = sail(prepared, scenario, tweak, { yielding: true, clear, like });
+    like ??= run;
     const badUsable = prepared.usable(scenario);
     const needed = run.possible ? withGauge(prepared, run, needOf(prepared, run, spread), badUsable) : undefined;
     const need = needed ? needAt(needed, 0.95) : Infinity;

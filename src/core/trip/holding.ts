@@ -1,6 +1,6 @@
 import type { Afloat, Boat } from '../curve/boat.ts';
 import { HUMP_MARGIN, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
-import { resistanceDeviation, type Steady, steady, type Weather } from '../curve/steady.ts';
+import { lcgSlope, resistanceDeviation, type Steady, steady, type Weather } from '../curve/steady.ts';
 import type { Answer } from './edge.ts';
 import { normalCdf } from './need.ts';
 import type { Prepared } from './prepare.ts';
@@ -26,7 +26,8 @@ export function heldProbability(boat: Boat, afloat: Afloat, speed: number, now: 
 
 /** Standard deviation of the logarithm of the margin. */
 function marginSpread(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
-  const share = resistanceDeviation(boat, afloat, speed, now.hull) / Math.max(now.resistance, 1e-9);
+  const deviation = resistanceDeviation(boat, now.hull, lcgSlope(boat, afloat, speed, now.hull));
+  const share = deviation / Math.max(now.resistance, 1e-9);
   return Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD);
 }
 

@@ -1,7 +1,7 @@
 import { bestSpeed } from '../curve/best-speed.ts';
 import type { Afloat, Boat } from '../curve/boat.ts';
 import { firstStop, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
-import { type Steady, steady, steadyWithGradient, type Weather } from '../curve/steady.ts';
+import { lcgSlope, type Steady, steady, type Weather, writeGradient } from '../curve/steady.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
 import type { Stretch } from '../route/split-legs.ts';
 import { headwind } from '../water/headwind.ts';
@@ -50,17 +50,18 @@ export interface Run {
   readonly manoeuvringFlow: number;
   /** Under way and stopped, with manoeuvring, s. */
   readonly time: number;
-  /** d need / d factor. */
-  readonly gradient: Float64Array;
+  /** Manoeuvring, and the boat as it does. */
+  readonly slow: Steady;
+  readonly atStart: Afloat;
 }
 
 export interface SailOptions {
-  /** Collect the gradient of need in the calibration factors. */
-  readonly gradient?: boolean;
   /** Where a planned speed cannot be held, sail the highest that can, as a crew would; otherwise compute the demand. */
   readonly yielding?: boolean;
   /** The way up to any planned speed is known to be clear, see `wayIsClear`. */
   readonly clear?: boolean;
+  /** A run in the same weather with the same load, whose way out is this one's too. */
+  readonly like?: Run | undefined;
 }
 
 /** Slow ahead, in gear: what casting off and coming alongside is done at, m/s. */
@@ -72,8 +73,6 @@ const LIGHTER = 0.0005;
 /** Sails a prepared trip from start to end in one scenario, with the fuel burning off on the way. */
 export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED, options: SailOptions = {}): Run {
   const boat = prepared.boatAt(scenario.batteryTemperatureC);
-  const gradient = new Float64Array(7);
-  const own = new Float64Array(7);
   const sailed: Sailed[] = [];
   let store = prepared.storeMass(scenario.weighs);
   let need = 0;
@@ -90,12 +89,22 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   const manoeuvringFlow = Math.max(slow.flow, prepared.idle) * tweak.use;
   const manoeuvring = manoeuvringFlow * prepared.manoeuvring;
   need += manoeuvring;
-  if (options.gradient) {
-    steadyWithGradient(boat, atStart, MANOEUVRE_SPEED, { headwind: 0, waveHeight: 0 }, own);
-    for (let k = 0; k < own.length; k++) gradient[k] = gradient[k]! + own[k]! * prepared.manoeuvring * tweak.use;
-  }
 
-  for (const stretch of prepared.stretches) {
+  for (let i = 0; i < prepared.stretches.length; i++) {
+    const stretch = prepared.stretches[i]!;
+    const alike = !scenario.oneWay && stretch.part === 'out' ? options.like?.sailed[i] : undefined;
+    if (alike) {
+      sailed.push(alike);
+      need += alike.use;
+      needOut += alike.use;
+      time += alike.time + stretch.stop;
+      possible &&= alike.possible;
+      if (alike.possible) {
+        charge = Math.max(charge - alike.use / held, 0);
+        if (prepared.burns) store = Math.max(store - alike.use, 0);
+      }
+      continue;
+    }
     const afloat = afloatIn(prepared, scenario, store, { tweak, charge });
     const weather: Weather = { headwind: windOn(stretch, scenario), waveHeight: scenario.waveHeight };
     const stream = streamOn(stretch, scenario);
@@ -105,9 +114,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     const triangle = stream
       ? courseToSteer(stretch.trackDeg, speed, stream)
       : ({ possible: speed > 0, steerDeg: stretch.trackDeg, speedOverGround: speed } as const);
-    const now =
-      known?.now ??
-      (options.gradient ? steadyWithGradient(boat, afloat, speed, weather, own) : steady(boat, afloat, speed, weather));
+    const now = known?.now ?? steady(boat, afloat, speed, weather);
     const makes = triangle.possible && triangle.speedOverGround > 0;
     const ground = makes ? triangle.speedOverGround : 0;
     const legTime = makes ? stretch.distance / ground : Infinity;
@@ -140,11 +147,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     if (stretch.part === 'out') needOut += use;
     else needHome += use;
     time += legTime + stretch.stop;
-    if (makes) {
-      if (options.gradient)
-        for (let k = 0; k < own.length; k++) gradient[k] = gradient[k]! + own[k]! * legTime * tweak.use;
-      if (prepared.burns) store = Math.max(store - use, 0);
-    }
+    if (makes && prepared.burns) store = Math.max(store - use, 0);
   }
   return {
     scenario,
@@ -156,8 +159,23 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     manoeuvring,
     manoeuvringFlow,
     time,
-    gradient,
+    slow,
+    atStart,
   };
+}
+
+/** d need / d factor (see `FACTORS`) of a run. */
+export function needGradient(prepared: Prepared, run: Run, tweak: Tweak): Float64Array {
+  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+  const gradient = new Float64Array(7);
+  const own = new Float64Array(7);
+  const add = (afloat: Afloat, speed: number, now: Steady, time: number): void => {
+    writeGradient(boat, now, speed, lcgSlope(boat, afloat, speed, now.hull), own);
+    for (let k = 0; k < own.length; k++) gradient[k] = gradient[k]! + own[k]! * time * tweak.use;
+  };
+  add(run.atStart, MANOEUVRE_SPEED, run.slow, prepared.manoeuvring);
+  for (const s of run.sailed) if (s.possible) add(s.afloat, s.speed, s.steady, s.time);
+  return gradient;
 }
 
 /** Mass, centre of gravity, frontal area and charge with this much (kg) in the tanks. */

@@ -1,7 +1,7 @@
 import { varianceOf } from '../curve/factors.ts';
 import { type Need, NODES } from './need.ts';
 import type { Prepared } from './prepare.ts';
-import type { Run } from './sail.ts';
+import { needGradient, type Run, type Tweak } from './sail.ts';
 
 /** Speed made at the same rate varies by trim, propeller and sea (common practice, no source). */
 const SPEED_SPREAD = 0.05;
@@ -16,12 +16,11 @@ const GAUGE_ERROR = { measured: 0.03, gauge: 0.1 };
 
 /**
  * Spread of what a run needs, propagated from the calibration factors, the speed made, the weather of the legs and
- * the stream. `relative` is the standard deviation the factors leave in the need; pass it to reuse a gradient.
+ * the stream. `factors` is the standard deviation the factors leave in the need, see `factorSpread`.
  */
-export function needOf(prepared: Prepared, run: Run, relative?: number): Need {
+export function needOf(prepared: Prepared, run: Run, factors: number): Need {
   if (!run.possible) return { nodes: NODES.map(() => Infinity), spreads: NODES.map(() => 0) };
   const { conditions } = prepared.trip;
-  const factors = relative ?? factorSpread(prepared, run);
   const leg = conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed;
   // A scenario with its own foul stream has spent the unknown already.
   const known = conditions.stream !== undefined || run.scenario.kinds.includes('home-foul-stream');
@@ -38,8 +37,9 @@ export function needOf(prepared: Prepared, run: Run, relative?: number): Need {
 }
 
 /** Standard deviation of the need that the factors leave, relative to it. */
-export function factorSpread(prepared: Prepared, run: Run): number {
-  return run.need > 0 && run.possible ? Math.sqrt(varianceOf(run.gradient, prepared.covariance)) / run.need : 0;
+export function factorSpread(prepared: Prepared, run: Run, tweak: Tweak): number {
+  if (!run.possible || run.need <= 0) return 0;
+  return Math.sqrt(varianceOf(needGradient(prepared, run, tweak), prepared.covariance)) / run.need;
 }
 
 /** Standard deviation of the usable amount, in its unit. */
