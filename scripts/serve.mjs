@@ -35,7 +35,8 @@ export const contentPolicy = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
-  "img-src 'self'",
+  // The street map's pictures, asked for only once its button is pressed.
+  "img-src 'self' https://tile.openstreetmap.org",
   "connect-src 'self'",
   "worker-src 'self'",
   "manifest-src 'self'",

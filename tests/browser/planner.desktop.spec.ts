@@ -179,6 +179,24 @@ test('a failing map server leaves a plain grid and a note, and the plan goes on'
   await expect(planner.verdict).toHaveText('Not sure enough');
 });
 
+test('the street map is shown once asked for, with its attribution, under the strict content policy', async ({
+  page,
+}) => {
+  const planner = new PlannerPage(page);
+  const dot = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
+  let asked = 0;
+  await page.route('https://tile.openstreetmap.org/**', (route) => {
+    asked++;
+    return route.fulfill({ contentType: 'image/png', body: Buffer.from(dot, 'base64') });
+  });
+  await planner.open();
+  await page.getByRole('button', { name: 'Street map' }).click();
+  await expect(page.getByText('OpenStreetMap contributors')).toBeVisible();
+  await expect.poll(() => asked).toBeGreaterThan(0);
+  await expect(page.locator('homeleg-route-map img.leaflet-tile-loaded').first()).toBeAttached();
+  expect(planner.complaints).toEqual([]);
+});
+
 test('no picture of a map is asked for before the user presses for one', async ({ page, baseURL }) => {
   const asked: string[] = [];
   page.on('request', (request) => asked.push(request.url()));

@@ -78,7 +78,10 @@ describe('the server of the built site', () => {
       expect(headers['content-type']).toBe(type);
       expect(headers['x-content-type-options']).toBe('nosniff');
       expect(headers['content-security-policy']).toContain("default-src 'none'");
-      expect(headers['content-security-policy']).not.toMatch(/unsafe|\*|https?:/);
+      // One address outside, for pictures only: the street map a user may press for.
+      const [policy, pictures] = [headers['content-security-policy'], "img-src 'self' https://tile.openstreetmap.org"];
+      expect(policy).toContain(pictures);
+      expect(String(policy).replace(pictures, '')).not.toMatch(/unsafe|\*|https?:/);
     }
   });
 
