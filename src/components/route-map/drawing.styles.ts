@@ -336,6 +336,12 @@ export const drawingStyles = css`
       border-color: CanvasText;
     }
 
+    .end .dot {
+      border-width: 4px;
+      background: Canvas;
+      color: CanvasText;
+    }
+
     path.route {
       stroke: Highlight;
     }

@@ -66,6 +66,9 @@ export class MapLife implements ReactiveController {
     this.#view = { center: [lat, lng], zoom: this.#map.getZoom() };
     this.#scene.end();
     this.#map.remove();
+    // A zoom that was still going on ends in a timer: it finds nobody to tell, and this instead of nothing.
+    this.#map.off();
+    (this.#map as LeafletMap & { _mapPane: HTMLElement })._mapPane = document.createElement('div');
     this.#map = undefined;
   }
 

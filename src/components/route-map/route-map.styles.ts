@@ -224,7 +224,7 @@ export const routeMapStyles = css`
     flex-wrap: wrap;
     gap: 6px 18px;
     margin-block: 0;
-    padding: 0 0 12px;
+    padding: 0;
     list-style: none;
   }
 

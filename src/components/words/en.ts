@@ -267,9 +267,10 @@ export function tippingText(tipping: TippingValue, m: Measures, store: StoreKind
 
 const BINDS: Record<Payload['binds'], (what: StoreKind) => string> = {
   plate: () => "the boat's plate sets the limit",
+  floating: () => 'with more the boat floats too low, or is heavier than the calculation was made for',
   planing: () => 'with more the boat does not plane',
   speed: () => 'with more the planned speed is not held',
-  reserve: (what) => `with more the reserve of ${what} is broken`,
+  reserve: (what) => `with more the ${what} is not enough for the reserve or a bad day`,
   'search-limit': () => 'no more than that was tried',
   'no-plate': () => "no figure from a builder's plate is known",
 };

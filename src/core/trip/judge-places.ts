@@ -1,20 +1,17 @@
 import { PLANING_FROUDE } from '../curve/hump.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import { placed } from '../load/placing.ts';
+import { IMMERSED, MADE_FOR, tubeBuoyancy } from './floating.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run } from './sail.ts';
 import type { Reason } from './shapes.ts';
 
 /** How far beyond the hull a place may lie and still be a slip of measuring, m. */
 const SLACK = 0.3;
-/** Share of the tubes' buoyancy in use at rest: acceptable, and sinking (common practice, no source). */
-const IMMERSED = { fine: 0.5, most: 0.8 };
-/** All-up mass the resistance method was made for, kg. */
-const MADE_FOR = { least: 100, most: 900 };
 
 /** Reasons that lie in who is aboard, where they are, and how the boat floats under them. */
 export function judgePlaces(prepared: Prepared, run: Run, balance: LoadBalance): readonly Reason[] {
-  return [...crewReasons(prepared, balance), ...placeReasons(prepared, run), ...floatReasons(prepared, run, balance)];
+  return [...crewReasons(prepared, balance), ...placeReasons(prepared, run), ...floatReasons(prepared, balance)];
 }
 
 function crewReasons({ trip }: Prepared, balance: LoadBalance): Reason[] {
@@ -60,28 +57,20 @@ function placeReasons({ trip }: Prepared, run: Run): Reason[] {
   return reasons;
 }
 
-/** Of one tube, m3. */
-function tubeVolume({ diameter, length }: { readonly diameter: number; readonly length: number }): number {
-  return (Math.PI / 4) * diameter * diameter * length;
-}
-
-function floatReasons(prepared: Prepared, run: Run, { allUpMass }: LoadBalance): Reason[] {
-  const { hull } = prepared.trip.craft;
+function floatReasons(prepared: Prepared, { allUpMass }: LoadBalance): Reason[] {
   const reasons: Reason[] = [];
-  if (hull.tube) {
-    const density = prepared.boatAt(run.scenario.batteryTemperatureC).water.density;
-    const share = allUpMass / (2 * tubeVolume(hull.tube) * density);
-    if (share > IMMERSED.fine) {
-      const sinking = share > IMMERSED.most;
-      reasons.push({
-        code: 'low-in-water',
-        level: sinking ? 'no-go' : 'marginal',
-        measure: 'share',
-        value: share,
-        limit: sinking ? IMMERSED.most : IMMERSED.fine,
-        fixes: [{ code: 'leave-behind', measure: 'mass', value: allUpMass * (1 - IMMERSED.fine / share) }],
-      });
-    }
+  const carried = tubeBuoyancy(prepared);
+  const share = carried === undefined ? 0 : allUpMass / carried;
+  if (share > IMMERSED.fine) {
+    const sinking = share > IMMERSED.most;
+    reasons.push({
+      code: 'low-in-water',
+      level: sinking ? 'no-go' : 'marginal',
+      measure: 'share',
+      value: share,
+      limit: sinking ? IMMERSED.most : IMMERSED.fine,
+      fixes: [{ code: 'leave-behind', measure: 'mass', value: allUpMass * (1 - IMMERSED.fine / share) }],
+    });
   }
   if (allUpMass < MADE_FOR.least || allUpMass > MADE_FOR.most) {
     const limit = allUpMass < MADE_FOR.least ? MADE_FOR.least : MADE_FOR.most;

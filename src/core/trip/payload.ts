@@ -1,6 +1,7 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { largestHolding } from './bisect.ts';
 import { type Answer, Edge } from './edge.ts';
+import { floatVerdict, heaviestFloating } from './floating.ts';
 import { type FuelVerdict, fuelAllows, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, verdictFrom } from './holding.ts';
 import type { Prepared } from './prepare.ts';
@@ -11,8 +12,8 @@ const SEARCH_LIMIT = 600;
 const STEP = 0.5;
 
 /**
- * Largest extra mass, at the boat's own centre of gravity, for which plate, planing (where the plan planes), planned
- * speeds and reserve all still hold, and which of them binds. Negative: that much has to stay ashore. Never more than
+ * Largest extra mass, at the boat's own centre of gravity, for which plate, floating, planing (where the plan planes),
+ * planned speeds and reserve all still hold, and which of them binds. Negative: that much has to stay ashore. Never more than
  * the plate; without a plate not known.
  */
 export function payload(
@@ -30,6 +31,11 @@ export function payload(
   const top = Math.min(allowed - counted, SEARCH_LIMIT);
   let extra = top;
   let binds: Payload['binds'] = top === SEARCH_LIMIT ? 'search-limit' : 'plate';
+  const afloat = heaviestFloating(prepared, wantedAfter(floatVerdict(prepared, balance.allUpMass))) - balance.allUpMass;
+  if (afloat < extra) {
+    extra = afloat;
+    binds = 'floating';
+  }
   const limit = (name: Payload['binds'], ask: (kg: number) => Answer, now: Answer): void => {
     if (extra <= least) return;
     const edge = new Edge(ask);

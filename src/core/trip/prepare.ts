@@ -36,6 +36,8 @@ export interface Prepared {
   /** FnL 0.35: what any hull makes without climbing its bow wave, m/s. */
   readonly displacementSpeed: number;
   readonly covariance: Float64Array;
+  /** Of the water, kg/m3. */
+  readonly density: number;
   boatAt(batteryTemperatureC: number): Boat;
   /** kg of fuel aboard at this share of capacity; 0 for batteries, whose mass is fixed. */
   storeMass(fill: number): number;
@@ -81,6 +83,7 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
     idle: idleFlow(boat.model),
     displacementSpeed: 0.35 * Math.sqrt(GRAVITY * craft.hull.wettedLength),
     covariance: boat.factors.covariance,
+    density: boat.water.density,
     boatAt,
     storeMass: (fill) => (store.kind === 'tank' ? fuelMass(store.tanks, fill) : 0),
     usable: (scenario) =>

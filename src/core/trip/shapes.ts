@@ -192,7 +192,7 @@ export interface BadCase {
 export interface Payload {
   /** Extra kg that may still come aboard; negative: to be left behind; undefined: not known. */
   readonly extra: number | undefined;
-  readonly binds: 'plate' | 'planing' | 'speed' | 'reserve' | 'search-limit' | 'no-plate';
+  readonly binds: 'plate' | 'floating' | 'planing' | 'speed' | 'reserve' | 'search-limit' | 'no-plate';
   /** kg all persons, gear and what else the plate counts, now and allowed. */
   readonly counted: number;
   readonly allowed?: number;

@@ -3,6 +3,7 @@ import { beaufortOf } from '../water/beaufort.ts';
 import { largestHolding } from './bisect.ts';
 import { type Answer, Edge } from './edge.ts';
 import { fillFor, fullFill } from './fill-needed.ts';
+import { floatVerdict } from './floating.ts';
 import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, verdictFrom, worse } from './holding.ts';
 import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-water.ts';
@@ -143,7 +144,7 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
       planned: true,
       // Need goes about with all-up mass.
       guess: crew + balance.allUpMass * (Math.exp(slack) - 1),
-      limit: (kg) => (kg - crew > spare ? 'no-go' : 'go'),
+      limit: (kg) => (kg - crew > spare ? 'no-go' : floatVerdict(prepared, balance.allUpMass + kg - crew)),
       boat: (kg, wanted) => holds.allows(wanted, kg - crew),
       question: (kg) => ({ tweak: { extraMass: kg - crew, use: 1 } }),
     },

@@ -6,6 +6,9 @@ import type { Prepared } from './prepare.ts';
 import { type Run, type Sailed, streamOn, wantedSpeed, windOn } from './sail.ts';
 import type { TurnBack } from './shapes.ts';
 
+/** No small boat's trip reaches farther past its turn, m; a longer line would be laid round the world. */
+const FARTHEST = 200_000;
+
 /** The last point to turn back from with the reserve whole, and the point where on and back take equally long. */
 export interface TurnPoints {
   readonly turnBack: TurnBack;
@@ -84,7 +87,7 @@ function beyond(
   const spent = stretches.reduce((sum, s) => sum + s.needOnward + s.needBack, 0);
   const perMetre = (last.needOnward + last.needBack) / last.distance;
   if (!(perMetre > 0) || perMetre === Infinity) return turn;
-  const more = Math.max(available - spent, 0) / perMetre;
+  const more = Math.min(Math.max(available - spent, 0) / perMetre, FARTHEST);
   const { stretch } = walked.at(-1)!;
   return {
     distance: turn.distance + more,

@@ -147,6 +147,29 @@ describe('a displacement launch', () => {
   });
 });
 
+describe('safe payload', () => {
+  it('ends where the boat floats too low, whatever a generous plate allows', () => {
+    const trip = soundTrip();
+    const { plate } = trip.craft.hull;
+    if (!plate || plate === 'none') throw new Error('the sound trip has a plate');
+    const slow: Trip = {
+      ...trip,
+      craft: { ...trip.craft, hull: { ...trip.craft.hull, plate: { ...plate, maxLoad: 1500 } } },
+      route: { ...trip.route, speed: 1.8 },
+    };
+    const plan = planOf(slow);
+    expect(plan.payload.binds).toBe('floating');
+    const loaded = (mass: number) => {
+      const stones = { id: 'stones', kind: 'gear' as const, mass, at: { x: plan.balance.lcg, y: 0 } };
+      return planOf({ ...slow, load: { ...slow.load, items: [...slow.load.items, stones] } });
+    };
+    expect(reasonOf(loaded(plan.payload.extra! - 1), 'low-in-water')).toBeUndefined();
+    expect(reasonOf(loaded(plan.payload.extra! + 2), 'low-in-water')?.level).toBe('marginal');
+    const crew = plan.tipping.find(({ knob }) => knob === 'crew-mass')!;
+    expect(crew.value - crew.now).toBeLessThanOrEqual(plan.payload.extra! + 1);
+  });
+});
+
 describe('a gauge that may lie', () => {
   it('makes the bad day worse than a dipstick does', () => {
     const trip = soundTrip();
