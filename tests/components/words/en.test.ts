@@ -301,7 +301,7 @@ describe('fixText, tippingText and payloadText', () => {
       "Leave 34 kg ashore: the boat's plate sets the limit.",
     );
     expect(plain(payloadText({ extra: -200, binds: 'reserve', counted: 210 }, nautical, 'fuel'))).toBe(
-      'Less weight alone does not mend it: even then the reserve of fuel is broken.',
+      'Less weight alone does not mend it: even then the fuel is not enough for the reserve or a bad day.',
     );
     expect(payloadText({ extra: undefined, binds: 'no-plate', counted: 210 }, nautical, 'fuel')).toMatch(/not known/);
   });
