@@ -137,8 +137,9 @@ export const plannerStyles = css`
     min-height: 340px;
   }
 
-  .unsettled {
-    opacity: 0.6;
+  /* Figures still being worked out stay as readable as the rest. */
+  .tells > section.unsettled {
+    border-style: dashed;
   }
 
   .strip {
