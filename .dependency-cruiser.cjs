@@ -8,7 +8,10 @@ const below = {
   water: ['units', 'craft'],
   route: ['units', 'craft'],
   curve: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route'],
+  track: ['units', 'route'],
+  trials: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'track'],
   trip: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve'],
+  compare: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'track', 'trials', 'trip'],
 };
 
 const coreRules = Object.entries(below).map(([folder, allowed]) => ({
