@@ -10,7 +10,7 @@ const below = {
   curve: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route'],
   track: ['units', 'route'],
   trials: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'track'],
-  trip: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve'],
+  trip: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'trials'],
   compare: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'track', 'trials', 'trip'],
 };
 

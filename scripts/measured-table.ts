@@ -252,7 +252,7 @@ function resistanceOf({ hull, legDragArea = 0 }: BoatRecord, setting: Setting, s
   const boat = unmeasured(craftOf(hull, recordOf('E-pod').drive!));
   const { low, high } = lognormalBand(
     predicted,
-    resistanceDeviation(boat, still, lcgSlope(boat, afloat, speed, still)) / predicted,
+    resistanceDeviation(boat, steady(boat, afloat, speed), lcgSlope(boat, afloat, speed, still)) / predicted,
   );
   return { predicted, low, high };
 }

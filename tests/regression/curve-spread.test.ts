@@ -24,7 +24,7 @@ function meanOver(craft: Loaded, regime: Regime, figure: (point: CurvePoint) => 
 /** Relative standard deviation of the hull's own resistance. */
 function hullSpread({ boat, afloat }: Loaded, { speed }: CurvePoint): number {
   const now = steady(boat, afloat, speed, CALM);
-  return resistanceDeviation(boat, now.hull, lcgSlope(boat, afloat, speed, now.hull)) / now.hull.total;
+  return resistanceDeviation(boat, now, lcgSlope(boat, afloat, speed, now.hull)) / now.hull.total;
 }
 
 function flowSpread({ flow }: CurvePoint): number {
@@ -67,10 +67,10 @@ describe('what is not known of an unmeasured boat', () => {
 
 /** Mean and covariance after one exact-to-`error` (relative) reading of consumption at a speed, by Bayes for a linear model. */
 function afterReading(craft: Loaded, speed: number, error: number): Calibration {
-  const gradient = new Float64Array(7);
+  const gradient = new Float64Array(8);
   const { boat, afloat } = craft;
   const now = steady(boat, afloat, speed, CALM);
-  writeGradient(boat, now, speed, lcgSlope(boat, afloat, speed, now.hull), gradient);
+  writeGradient(boat, now, lcgSlope(boat, afloat, speed, now.hull), gradient);
   const prior = priorDeviations(craft.craft.drive).map((deviation) => deviation * deviation);
   const lifted = prior.map((variance, i) => variance * gradient[i]!);
   const total = lifted.reduce((sum, value, i) => sum + value * gradient[i]!, (error * now.flow) ** 2);
@@ -80,6 +80,7 @@ function afterReading(craft: Loaded, speed: number, error: number): Calibration 
       prior.map((_, j) => (i === j ? variance : 0) - (lifted[i]! * lifted[j]!) / total),
     ),
     runs: 1,
+    tried: { mass: [afloat.mass, afloat.mass], speed: [speed, speed] },
   };
 }
 
@@ -102,15 +103,16 @@ describe('what trial runs leave unknown', () => {
       ),
       runs: 0,
     };
-    const { drive } = craft.craft;
-    expect(factorsOf(drive, none).covariance).toEqual(factorsOf(drive, undefined).covariance);
-    expect(factorsOf(drive, none).hull).toEqual(factorsOf(drive, undefined).hull);
+    const told = factorsOf({ ...craft.craft, calibration: none });
+    expect(told.covariance).toEqual(factorsOf(craft.craft).covariance);
+    expect(told.hull).toEqual(factorsOf(craft.craft).hull);
     const boat = boatOf({ ...craft.craft, calibration: none }, 'sea', 20);
     expect(curve(boat, craft.afloat, 12)).toEqual(curveOf(craft));
   });
 
   it('is least at the speed and load that were tried, and grows away from them', () => {
-    expect(spreadAt(runAt)).toBeLessThan(0.055);
+    // 5 % of the reading, 5 % that no run tells.
+    expect(spreadAt(runAt)).toBeLessThan(0.075);
     expect(spreadAt(6)).toBeGreaterThan(spreadAt(7));
     expect(spreadAt(7)).toBeGreaterThan(spreadAt(runAt));
     expect(spreadAt(2)).toBeGreaterThan(4 * spreadAt(runAt));

@@ -156,11 +156,25 @@ export type Store =
   | { readonly kind: 'tank'; readonly tanks: readonly Tank[] }
   | { readonly kind: 'battery'; readonly batteries: readonly Battery[] };
 
-/** Factors fitted to trial runs, in the order of `FACTORS`; covariance row by row in the same order. */
+/** Of the bottom: slime, a summer's weed or light shell, heavy shell. */
+export type Fouling = 'clean' | 'slime' | 'weed' | 'shell';
+
+/**
+ * Factors fitted to trial runs, in the order of `FACTORS`; covariance row by row in the same order. Never read from a
+ * file: it is worked out anew from the runs.
+ */
 export interface Calibration {
   readonly factors: readonly number[];
   readonly covariance: readonly (readonly number[])[];
   readonly runs: number;
+  /** Lowest and highest all-up mass, kg, and speed, m/s, of the runs; beyond them the spread grows. */
+  readonly tried?: { readonly mass: readonly [number, number]; readonly speed: readonly [number, number] };
+  /** Relative standard deviation of consumption that no run of this boat tells: form of the model and age of the runs. */
+  readonly formSpread?: number;
+  /** Full-throttle power over rated, with its standard deviation. */
+  readonly power?: { readonly factor: number; readonly deviation: number };
+  /** Bottom on the day of the runs. */
+  readonly fouling?: Fouling;
 }
 
 export interface Craft {
@@ -169,4 +183,6 @@ export interface Craft {
   readonly store: Store;
   /** Absent: an unmeasured boat with the default factors and the spread of their priors. */
   readonly calibration?: Calibration;
+  /** Absent: clean. */
+  readonly fouling?: Fouling;
 }

@@ -25,12 +25,17 @@ export interface Afloat {
 /** `batteryTemperatureC` is the battery's own; petrol craft ignore it. */
 export function boatOf(craft: Craft, water: 'sea' | 'fresh', batteryTemperatureC: number): Boat {
   const properties = water === 'fresh' ? FRESH_WATER : SEA_WATER;
-  const factors = factorsOf(craft.drive, craft.calibration);
+  const factors = factorsOf(craft);
   return {
     craft,
     water: properties,
     factors,
-    model: driveModel(craft.drive, { density: properties.density, form: craft.hull.form, factors: factors.drive }),
+    model: driveModel(craft.drive, {
+      density: properties.density,
+      form: craft.hull.form,
+      factors: factors.drive,
+      fullPower: factors.power.factor,
+    }),
     bank: craft.store.kind === 'battery' ? batteryBank(craft.store.batteries, batteryTemperatureC) : undefined,
   };
 }

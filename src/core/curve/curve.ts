@@ -1,15 +1,13 @@
 import { drivePoint, idleFlow } from '../drive/demand.ts';
 import { regime } from '../hull/regime.ts';
 import type { Afloat, Boat } from './boat.ts';
-import { varianceOf } from './factors.ts';
+import { SPREADS, varianceOf } from './factors.ts';
 import { batteryMargin, humpOf, marginOf } from './hump.ts';
 import type { Band, BestSpeed, Curve, CurvePoint } from './shapes.ts';
 import { CALM, lcgSlope, resistanceDeviation, steady, type Weather, writeGradient } from './steady.ts';
 
 /** 90th percentile of the normal law in standard deviations. */
 const Z90 = 1.2816;
-/** Rated power is uncertain by 5 to 10 % (trade tolerance of power ratings); one standard deviation. */
-const RATING_SPREAD = 0.07;
 const STEP = 0.25;
 const FIRST = 0.5;
 const LAST = 18;
@@ -23,13 +21,14 @@ export const SLOWEST = 1;
 export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weather = CALM): Curve {
   const points: CurvePoint[] = [];
   const reach: Reach[] = [];
-  const gradient = new Float64Array(7);
+  const gradient = new Float64Array(SPREADS);
+  const rating = boat.factors.power.deviation;
   let beyond = 0;
   for (let i = 0; beyond < 4 && FIRST + i * STEP <= LAST; i++) {
     const speed = FIRST + i * STEP;
     const now = steady(boat, afloat, speed, weather);
     const slope = lcgSlope(boat, afloat, speed, now.hull);
-    writeGradient(boat, now, speed, slope, gradient);
+    writeGradient(boat, now, slope, gradient);
     const spread = now.flow > 0 ? Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow : 0;
     const flow = lognormalBand(now.flow, spread);
     points.push({
@@ -45,15 +44,14 @@ export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weath
       regime: regime(now.hull.froudeVolume),
       held: marginOf(boat, afloat, now.drive) >= 1,
     });
-    const wide = Z90 * resistanceDeviation(boat, now.hull, slope);
+    const wide = Z90 * resistanceDeviation(boat, now, slope);
     reach.push({
       speed,
       froudeVolume: now.hull.froudeVolume,
       margin: marginOf(boat, afloat, now.drive),
-      least: marginOf(boat, afloat, drivePoint(boat.model, now.resistance + wide, speed)) * (1 - Z90 * RATING_SPREAD),
+      least: marginOf(boat, afloat, drivePoint(boat.model, now.resistance + wide, speed)) * (1 - Z90 * rating),
       most:
-        marginOf(boat, afloat, drivePoint(boat.model, Math.max(now.resistance - wide, 0), speed)) *
-        (1 + Z90 * RATING_SPREAD),
+        marginOf(boat, afloat, drivePoint(boat.model, Math.max(now.resistance - wide, 0), speed)) * (1 + Z90 * rating),
       limit:
         batteryMargin(boat, afloat, now.drive) < Math.min(1 / now.drive.throttle, 99) ? 'battery' : now.drive.limit,
     });

@@ -5,6 +5,8 @@ import { legDrag } from '../hull/leg-drag.ts';
 import { type HullResistance, hullResistance } from '../hull/resistance.ts';
 import { waveAddedResistance } from '../hull/waves.ts';
 import type { Afloat, Boat } from './boat.ts';
+import { varianceOf } from './factors.ts';
+import { formShare } from './form-spread.ts';
 
 /** Wind along the boat's heading (positive from ahead), m/s, and significant wave height, m. */
 export interface Weather {
@@ -16,6 +18,9 @@ export const CALM: Weather = { headwind: 0, waveHeight: 0 };
 
 /** A boat held at one speed through the water. */
 export interface Steady {
+  /** Through the water, m/s, and all-up mass, kg. */
+  readonly speed: number;
+  readonly mass: number;
   /** Hull, air, leg and waves together, N. */
   readonly resistance: number;
   readonly hull: HullResistance;
@@ -32,7 +37,8 @@ export function steady(boat: Boat, afloat: Afloat, speed: number, weather: Weath
   const hull = hullResistance(boat.craft.hull, stateOf(boat, afloat, 0), speed, boat.factors.hull);
   const resistance = hull.total + appendages(boat, afloat, speed, weather, hull);
   const drive = drivePoint(boat.model, resistance, speed);
-  return { resistance, hull, drive, flow: boat.bank ? storeFlow(drive.flow, boat.bank) : drive.flow };
+  const flow = boat.bank ? storeFlow(drive.flow, boat.bank) : drive.flow;
+  return { speed, mass: afloat.mass, resistance, hull, drive, flow };
 }
 
 /** How resistance follows a shift of the centre of gravity forward, N/m; `hull` is that of the same speed. */
@@ -41,11 +47,10 @@ export function lcgSlope(boat: Boat, afloat: Afloat, speed: number, hull: HullRe
   return (shifted.total - hull.total) / LCG_STEP;
 }
 
-/** Writes d flow / d factor (see `FACTORS`) at a steady speed, m/s, into `gradient`; `slope` comes from `lcgSlope`. */
+/** Writes d flow / d factor (see `FACTORS`) at a steady speed into `gradient`; `slope` comes from `lcgSlope`. */
 export function writeGradient(
   boat: Boat,
-  { hull, resistance, flow }: Steady,
-  speed: number,
+  { hull, resistance, flow, mass, speed }: Steady,
   slope: number,
   gradient: Float64Array,
 ): void {
@@ -63,18 +68,26 @@ export function writeGradient(
   gradient[4] = rate * dFlow_dPitch;
   gradient[5] = rate * dFlow_dFuel;
   gradient[6] = rate * dFlow_dFriction;
+  gradient[7] = 0;
+  gradient[7] = formDeviation(boat, flow * formShare(boat.factors.form, mass, speed), gradient);
 }
 
-/** Standard deviation of resistance that the hull factors leave, N; `slope` comes from `lcgSlope`. */
-export function resistanceDeviation(boat: Boat, hull: HullResistance, slope: number): number {
-  const { covariance } = boat.factors;
-  const g = [hull.displacementPart, hull.planingPart, hull.humpPart, slope];
-  const n = 7;
-  let variance = 0;
-  for (let i = 0; i < 4; i++) {
-    for (let j = 0; j < 4; j++) variance += g[i]! * covariance[i * n + j]! * g[j]!;
-  }
-  return Math.sqrt(Math.max(variance, 0));
+/**
+ * Standard deviation of resistance that the hull factors and the form of the model leave, N; `slope` comes from
+ * `lcgSlope`.
+ */
+export function resistanceDeviation(boat: Boat, { hull, mass, speed }: Steady, slope: number): number {
+  const { covariance, form } = boat.factors;
+  const gradient = [hull.displacementPart, hull.planingPart, hull.humpPart, slope, 0, 0, 0, 0];
+  const open = formDeviation(boat, hull.total * formShare(form, mass, speed), gradient);
+  return Math.sqrt(varianceOf(gradient, covariance) + open * open);
+}
+
+/** What the form of the model leaves open, but so that a measured boat is nowhere known worse than before its runs. */
+function formDeviation({ factors: { covariance, form } }: Boat, open: number, gradient: ArrayLike<number>): number {
+  if (!form || open === 0) return 0;
+  const told = varianceOf(gradient, form.unmeasured) - varianceOf(gradient, covariance);
+  return Math.sqrt(Math.min(open * open, Math.max(told, 0)));
 }
 
 function stateOf(boat: Boat, afloat: Afloat, lcgStep: number) {

@@ -39,8 +39,8 @@ export interface DriveOptions {
   readonly density: number;
   readonly form: HullForm;
   readonly factors?: DriveFactors;
-  /** Full-throttle power of a petrol engine over rated, 1 / `ambientCorrection`. */
-  readonly ambientPower?: number;
+  /** Full-throttle power of a petrol engine over rated: as measured, or 1 / `ambientCorrection`. */
+  readonly fullPower?: number;
 }
 
 /** A drive made ready for many demands: propeller collapsed, factors and water chosen. */
@@ -102,7 +102,7 @@ export function driveModel(drive: Drive, options: DriveOptions): DriveModel {
     wake: options.form === 'inflatable-catamaran' ? 0 : WAKE,
     thrustDeduction: THRUST_DEDUCTION,
     gearRatio: drive.gearRatio,
-    fullPower: drive.ratedPower * (drive.kind === 'petrol' ? (options.ambientPower ?? 1) : 1),
+    fullPower: drive.ratedPower * (drive.kind === 'petrol' ? (options.fullPower ?? 1) : 1),
     revLimit: engineRevLimit(engine),
   };
 }

@@ -29,7 +29,7 @@ const plateSchema = v.strictObject({
   category: v.optional(v.picklist(['A', 'B', 'C', 'D'])),
 });
 
-const hullSchema = v.strictObject({
+export const hullSchema = v.strictObject({
   name: text,
   form: v.picklist(['inflatable-catamaran', 'rib', 'flat-floor-inflatable', 'rigid-v', 'rigid-flat', 'displacement']),
   length: between(1, 20),
@@ -70,7 +70,7 @@ const driveEntries = {
   shaft: v.optional(v.picklist(['short', 'long', 'extra-long'])),
 };
 
-const driveSchema = v.variant('kind', [
+export const driveSchema = v.variant('kind', [
   v.strictObject({
     ...driveEntries,
     kind: v.literal('petrol'),
@@ -106,25 +106,17 @@ const batterySchema = v.strictObject({
   at: positionSchema,
 });
 
-const storeSchema = v.variant('kind', [
+export const storeSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('tank'), tanks: list(tankSchema, 1, 10) }),
   v.strictObject({ kind: v.literal('battery'), batteries: list(batterySchema, 1, 20) }),
 ]);
 
-/** How many factors trial runs correct, in the order told with `Calibration`. */
-export const FACTOR_COUNT = 7;
+export const foulingSchema = v.picklist(['clean', 'slime', 'weed', 'shell']);
 
-const factorList = list(between(-1000, 1000), FACTOR_COUNT, FACTOR_COUNT);
-
+/** A calibration is never read: it is worked out anew from the runs. */
 export const craftSchema = v.strictObject({
   hull: hullSchema,
   drive: driveSchema,
   store: storeSchema,
-  calibration: v.optional(
-    v.strictObject({
-      factors: factorList,
-      covariance: list(factorList, FACTOR_COUNT, FACTOR_COUNT),
-      runs: count(0, 100_000),
-    }),
-  ),
+  fouling: v.optional(foulingSchema),
 });

@@ -8,6 +8,11 @@ export function describesTime(text: string): boolean {
   return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(month, year);
 }
 
+/** Whether a text is a date of ISO 8601, such as 2026-07-15, that the calendar has. */
+export function describesDay(text: string): boolean {
+  return /^\d{4}-\d\d-\d\d$/.test(text) && describesTime(`${text}T00:00Z`);
+}
+
 /** Days of a month counted from 1, Gregorian calendar. */
 export function daysIn(month: number, year: number): number {
   if (month === 2) return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;

@@ -1,11 +1,15 @@
 import * as v from 'valibot';
+import type { Craft } from '../craft/shapes.ts';
 import type { Trip } from '../trip/shapes.ts';
 import type { Problem, Result } from '../units/result.ts';
-import { craftSchema, positionSchema } from './craft-schema.ts';
+import { craftSchema } from './craft-schema.ts';
 import { describesTime } from './iso-time.ts';
 import { parseJsonText } from './json-text.ts';
+import { loadSchema } from './load-schema.ts';
 import { plainProblem } from './plain-value.ts';
-import { above, between, id, list, text, wordOr } from './schema-parts.ts';
+import type { Same } from './same-shape.ts';
+import { above, between, list, text, wordOr } from './schema-parts.ts';
+import { trialsSchema } from './trials-schema.ts';
 import { contradictions } from './trip-contradictions.ts';
 import { problemOf } from './trip-words.ts';
 
@@ -13,19 +17,8 @@ import { problemOf } from './trip-words.ts';
 const TEXT_LIMIT = 2e6;
 const LIMITS = { depth: 16, entries: 100_000 };
 const WAYPOINTS = 5000;
-const ITEMS = 60;
 /** A week, s. */
 const LONGEST_STAY = 604_800;
-
-const aboardSchema = v.strictObject({
-  id,
-  kind: v.picklist(['adult', 'child', 'dog', 'gear']),
-  name: v.optional(text),
-  mass: above(0, 2000),
-  station: v.optional(id),
-  at: v.optional(positionSchema),
-  helm: v.optional(v.boolean()),
-});
 
 const speedSchema = wordOr(
   v.picklist(['best', 'best-planing'], 'must be a number of m/s, "best" or "best-planing"'),
@@ -89,11 +82,7 @@ const schemaOf = (leastWaypoints: number, leastItems: number) =>
     version: v.literal(1),
     name: v.optional(text),
     craft: craftSchema,
-    load: v.strictObject({
-      items: list(aboardSchema, leastItems, ITEMS),
-      fill: v.optional(between(0, 1)),
-      fillKnownBy: v.optional(v.picklist(['measured', 'gauge'])),
-    }),
+    load: loadSchema(leastItems),
     route: v.strictObject({
       shape: v.picklist(['out-and-home', 'loop', 'one-way']),
       waypoints: list(waypointSchema, leastWaypoints, WAYPOINTS),
@@ -102,6 +91,7 @@ const schemaOf = (leastWaypoints: number, leastItems: number) =>
     conditions: conditionsSchema,
     policy: policySchema,
     waters: v.optional(text),
+    trials: v.optional(trialsSchema),
   });
 
 const tripSchema = schemaOf(2, 1);
@@ -125,20 +115,28 @@ export function readTripText(text: string): Result<Trip> {
 
 type SchemaTrip = v.InferOutput<typeof tripSchema>;
 
+type WrittenTrip = Omit<Trip, 'craft'> & { readonly craft: Omit<Craft, 'calibration'> };
+
 /** Trip while schema and shape agree field by field, otherwise never, which does not compile below. */
-type AgreedTrip = Same<Open<Trip>, Open<SchemaTrip>> extends true ? Trip : never;
-type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
-/** Without readonly and with interfaces and intersections spelled out. */
-type Open<T> = T extends object ? { -readonly [K in keyof T]: Open<T[K]> } : T;
+type AgreedTrip = Same<WrittenTrip, SchemaTrip> extends true ? Trip : never;
 
 function read(value: unknown, schema: typeof tripSchema): Result<Trip> {
   const unfit = plainProblem(value, LIMITS) ?? versionProblem(value);
   if (unfit) return { ok: false, problems: [unfit] };
-  const parsed = v.safeParse(schema, value, { message: '' });
+  const parsed = v.safeParse(schema, withoutCalibration(value), { message: '' });
   if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
   const trip: AgreedTrip = parsed.output;
   const problems = contradictions(trip);
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: trip };
+}
+
+/** A calibration that a trip brings along is dropped, never believed. */
+function withoutCalibration(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || !('craft' in value)) return value;
+  const { craft } = value;
+  if (typeof craft !== 'object' || craft === null || !('calibration' in craft)) return value;
+  const { calibration: _, ...rest } = craft;
+  return { ...value, craft: rest };
 }
 
 function versionProblem(value: unknown): Problem | undefined {

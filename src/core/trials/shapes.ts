@@ -1,4 +1,4 @@
-import type { Drive, Hull, Store } from '../craft/shapes.ts';
+import type { Drive, Fouling, Hull, Store } from '../craft/shapes.ts';
 import type { Load } from '../load/shapes.ts';
 
 /** An engine with its propeller and its tanks or batteries, as runs were made with it. */
@@ -23,8 +23,8 @@ export type Consumed =
 /** A boat held at one throttle setting, with what was read meanwhile. */
 export interface Run {
   readonly id: string;
-  /** When it was made, ISO 8601; a date is enough. */
-  readonly at?: string;
+  /** When it was made, a date of ISO 8601 such as 2026-07-15. */
+  readonly day?: string;
   /** Id of a setup. */
   readonly setup: string;
   /** Who and what was aboard, where, and the fill. */
@@ -51,7 +51,7 @@ export interface Run {
 /** A whole trip with what was put back afterwards. */
 export interface Refill {
   readonly id: string;
-  readonly at?: string;
+  readonly day?: string;
   readonly setup: string;
   /** At departure. */
   readonly load: Load;
@@ -66,9 +66,6 @@ export interface Refill {
   readonly leftOut?: boolean;
   readonly note?: string;
 }
-
-/** Of the bottom: weed or light shell is a summer afloat without antifouling. */
-export type Fouling = 'clean' | 'slime' | 'weed' | 'shell';
 
 /** The evidence of trial days on one boat. Everything said of the boat's factors is worked out from it anew. */
 export interface Trials {

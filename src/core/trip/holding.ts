@@ -9,8 +9,6 @@ import type { Verdict } from './shapes.ts';
 
 /** Power asked grows faster than resistance on a propeller held at one speed (derived from the drive method). */
 const POWER_OVER_RESISTANCE = 1.2;
-/** Spread of rated power (trade tolerance of ratings). */
-const RATING_SPREAD = 0.07;
 /** What fuel burnt moves the centre of gravity by, m; it turns no speed. */
 const SAME_LCG = 0.03;
 /** A speed held by fewer than three of four such boats is not one to rely on (our rule). */
@@ -26,9 +24,9 @@ export function heldProbability(boat: Boat, afloat: Afloat, speed: number, now: 
 
 /** Standard deviation of the logarithm of the margin. */
 function marginSpread(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
-  const deviation = resistanceDeviation(boat, now.hull, lcgSlope(boat, afloat, speed, now.hull));
+  const deviation = resistanceDeviation(boat, now, lcgSlope(boat, afloat, speed, now.hull));
   const share = deviation / Math.max(now.resistance, 1e-9);
-  return Math.hypot(POWER_OVER_RESISTANCE * share, RATING_SPREAD);
+  return Math.hypot(POWER_OVER_RESISTANCE * share, boat.factors.power.deviation);
 }
 
 /** Go: held by most such boats; no-go: not even by this one. */

@@ -1,5 +1,6 @@
 import { bestSpeed } from '../curve/best-speed.ts';
 import type { Afloat, Boat } from '../curve/boat.ts';
+import { SPREADS } from '../curve/factors.ts';
 import { firstStop, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { lcgSlope, type Steady, steady, type Weather, writeGradient } from '../curve/steady.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
@@ -167,10 +168,10 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
 /** d need / d factor (see `FACTORS`) of a run. */
 export function needGradient(prepared: Prepared, run: Run, tweak: Tweak): Float64Array {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const gradient = new Float64Array(7);
-  const own = new Float64Array(7);
+  const gradient = new Float64Array(SPREADS);
+  const own = new Float64Array(SPREADS);
   const add = (afloat: Afloat, speed: number, now: Steady, time: number): void => {
-    writeGradient(boat, now, speed, lcgSlope(boat, afloat, speed, now.hull), own);
+    writeGradient(boat, now, lcgSlope(boat, afloat, speed, now.hull), own);
     for (let k = 0; k < own.length; k++) gradient[k] = gradient[k]! + own[k]! * time * tweak.use;
   };
   add(run.atStart, MANOEUVRE_SPEED, run.slow, prepared.manoeuvring);

@@ -3,6 +3,7 @@ import type { Band, Regime } from '../curve/shapes.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import type { Load } from '../load/shapes.ts';
 import type { LatLon, Route } from '../route/shapes.ts';
+import type { Trials } from '../trials/shapes.ts';
 import type { Conditions } from '../water/shapes.ts';
 
 /** What stays untouched: a share of the usable fuel or charge at departure, or minutes at the trip's mean flow. */
@@ -35,6 +36,8 @@ export interface Trip {
   readonly policy: Policy;
   /** Name of the local waters this trip was planned on. */
   readonly waters?: string;
+  /** Evidence from which the boat's calibration is worked out. */
+  readonly trials?: Trials;
 }
 
 export type Verdict = 'go' | 'marginal' | 'no-go';

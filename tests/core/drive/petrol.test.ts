@@ -67,7 +67,7 @@ describe('the air', () => {
   it('of a 5 C day gives 7 % more power and leaves the flow at a given speed alone', () => {
     const drive = petrolDrive(15, '4s-carb');
     const standard = driveModel(drive, { density: 1025, form: 'rib' });
-    const cold = driveModel(drive, { density: 1025, form: 'rib', ambientPower: 1 / ambientCorrection(101.3, 5) });
+    const cold = driveModel(drive, { density: 1025, form: 'rib', fullPower: 1 / ambientCorrection(101.3, 5) });
     const [a, b] = [standard, cold].map((model) => drivePoint(model, 500, 8));
     expect(b!.available / a!.available).toBeCloseTo(1.07, 2);
     expect(b!.flow).toBe(a!.flow);

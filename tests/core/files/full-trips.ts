@@ -12,13 +12,9 @@ export const shippedTrips: Readonly<Record<string, unknown>> = { petrolDay, elec
 export function petrolTrip(): Loose {
   const trip: Loose = structuredClone(petrolDay);
   trip.craft.hull.plate = { ...trip.craft.hull.plate, scheme: 'us' };
-  trip.craft.calibration = {
-    factors: [1.1, 0.9, 1.2, 0.05, -0.01, 1.04, 0.1],
-    covariance: Array.from({ length: 7 }, (_, row) =>
-      Array.from({ length: 7 }, (_, column) => (row === column ? 0.01 : 0.001)),
-    ),
-    runs: 8,
-  };
+  trip.craft.fouling = 'slime';
+  // Copied through text, so that no part of it is a part of the trip.
+  trip.trials = JSON.parse(JSON.stringify(fullTrials(trip)));
   trip.load.items[1].at = { x: 1.7, y: -0.4, z: 0.6 };
   trip.route.waypoints[2].speed = 'best';
   trip.route.waypoints[3].speed = 2.5;
@@ -26,6 +22,48 @@ export function petrolTrip(): Loose {
   trip.policy.reserve = [{ kind: 'thirds' }, { kind: 'share', share: 0.2 }, { kind: 'minutes', minutes: 30 }];
   trip.policy.timeAllowed = 36_000;
   return trip;
+}
+
+/** Evidence with every optional field given. */
+function fullTrials({ craft, load }: Loose): Loose {
+  const told = {
+    day: '2026-06-14',
+    setup: 'usual',
+    load,
+    consumedError: 0.05,
+    waveHeight: 0.1,
+    leftOut: false,
+    note: 'x',
+  };
+  return {
+    hull: craft.hull,
+    water: 'sea',
+    measuredBy: 'the owner',
+    fouling: 'clean',
+    setups: [{ id: 'usual', drive: craft.drive, store: craft.store }],
+    runs: [
+      {
+        ...told,
+        id: 'first',
+        passes: [
+          { over: 7.5, way: 'out' },
+          { over: 7.1, way: 'back' },
+        ],
+        stream: 0.2,
+        rpm: 4500,
+        fullThrottle: false,
+        consumed: { kind: 'rate', rate: 0.001 },
+        wind: { speed: 3, offBowDeg: 20 },
+      },
+      {
+        ...told,
+        id: 'second',
+        passes: [{ over: 3, way: 'out' }],
+        consumed: { kind: 'amount', amount: 0.3, seconds: 600 },
+      },
+    ],
+    refills: [{ ...told, id: 'day out', spent: [{ speed: 6, seconds: 3600 }], amount: 4, readAt: 'battery' }],
+  };
 }
 
 /** An electric trip with the words in place of figures. */

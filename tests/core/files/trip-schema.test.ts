@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { FACTORS } from '../../../src/core/curve/factors.ts';
-import { FACTOR_COUNT } from '../../../src/core/files/craft-schema.ts';
 import { readDraft, readTrip, readTripText } from '../../../src/core/files/trip-schema.ts';
 import type { Problem, Result } from '../../../src/core/units/result.ts';
 import { electricTrip, petrolTrip, places, shippedTrips, withAt } from './full-trips.ts';
@@ -62,7 +60,7 @@ describe('readTrip', () => {
         expect(result.problems[0]).toMatchObject({ code: 'missing', path: keys.join('.') });
     }
     const optional =
-      /^(name|waters|craft\.calibration|craft\.hull\.(plate|tube|transomHeight)|craft\.hull\.plate\.(?!scheme)\w+|.*\.z|craft\.drive\.shaft|craft\.store\.batteries\.maxCurrent|load\.fill(KnownBy)?|load\.items\.(name|station|at|helm)|route\.waypoints\.(name|stop|speed)|conditions\.(?!water$)[^.]+|policy\.(?!reserve)\w+)$/;
+      /^(name|waters|trials|craft\.fouling|trials\.(measuredBy|fouling|(runs|refills)\.(day|stream|rpm|fullThrottle|consumed|consumedError|wind|waveHeight|leftOut|note|readAt))|trials\..*\.(plate|tube|transomHeight|shaft|maxCurrent|fill|fillKnownBy|name|station|at|helm)|trials\.hull\.plate\.(?!scheme)\w+|craft\.hull\.(plate|tube|transomHeight)|craft\.hull\.plate\.(?!scheme)\w+|.*\.z|craft\.drive\.shaft|craft\.store\.batteries\.maxCurrent|load\.fill(KnownBy)?|load\.items\.(name|station|at|helm)|route\.waypoints\.(name|stop|speed)|conditions\.(?!water$)[^.]+|policy\.(?!reserve)\w+)$/;
     expect(needless.filter((field) => !optional.test(field))).toEqual([]);
     expect(needless.length).toBeGreaterThan(20);
   });
@@ -200,16 +198,11 @@ describe('readTrip', () => {
     }
   });
 
-  it('takes a calibration only with a spread that can be', () => {
-    expect(FACTOR_COUNT).toBe(FACTORS.length);
-    const covariance: number[][] = full.petrol.craft.calibration.covariance;
-    const spoilt = (row: number, column: number, value: number) => withAt(covariance, [`${row}`, `${column}`], value);
-    expect(problemAt('craft.calibration.covariance', spoilt(2, 3, 0.004)).message).toContain('symmetric');
-    problemAt('craft.calibration.covariance', spoilt(2, 2, -0.01));
-    const negative = covariance.map((row, i) => row.map((_, j) => (i === j ? -0.01 : 0)));
-    problemAt('craft.calibration.covariance', negative);
-    problemAt('craft.calibration.covariance', withAt(spoilt(2, 3, 0.02), ['3', '2'], 0.02));
-    problemAt('craft.calibration.factors', [1, 1, 1]);
+  it('drops a calibration that a trip brings along: it is worked out from the runs, never believed', () => {
+    const calibration = { factors: [1, 1, 1, 0, 0, 1, 0], covariance: [], runs: 90 };
+    const result = readTrip(withAt(full.petrol, ['craft', 'calibration'], calibration));
+    expect(result.ok && 'calibration' in result.value.craft).toBe(false);
+    expect(result.ok).toBe(true);
   });
 
   it('says which version it cannot read', () => {

@@ -1,0 +1,46 @@
+import type { Calibration } from '../craft/shapes.ts';
+
+/**
+ * How far a measured boat's consumption and resistance may differ from the fitted model, as a share of themselves:
+ * little among the loads and speeds that were tried, more beyond. Alike for a whole trip.
+ */
+export interface FormSpread {
+  /** Relative standard deviation where it was tried. */
+  readonly tried: number;
+  /** Lowest and highest all-up mass, kg, and speed, m/s, of the runs. */
+  readonly mass: readonly [number, number];
+  readonly speed: readonly [number, number];
+}
+
+/** What a fit leaves open among its runs (take 5 % in practice: derived from synthetic fits). */
+export const TRIED_SPREAD = 0.05;
+/** What it leaves open far from them (+-15 to 20 %: derived from the spread between published methods). */
+const FAR_SPREAD = 0.17;
+/** Beyond a fifth more or less than was tried, half of that. */
+const FAR = 0.2;
+
+export function measuredForm({ tried, formSpread = TRIED_SPREAD }: Calibration): FormSpread {
+  return {
+    tried: formSpread,
+    // Nobody said where it was tried: nowhere.
+    mass: tried?.mass ?? [0, 0],
+    speed: tried?.speed ?? [0, 0],
+  };
+}
+
+/** Relative standard deviation that the form of the model leaves at a mass, kg, and speed, m/s; continuous in both. */
+export function formShare(form: FormSpread | undefined, mass: number, speed: number): number {
+  if (!form) return 0;
+  const beyond = outside(form.mass, mass) + outside(form.speed, speed);
+  if (beyond === 0) return form.tried;
+  const square = beyond * beyond;
+  const far = (FAR_SPREAD * square) / (square + FAR * FAR);
+  return Math.sqrt(form.tried * form.tried + far * far);
+}
+
+/** 0 between the bounds, else how far outside as a share of the nearer bound. */
+function outside([least, most]: readonly [number, number], value: number): number {
+  if (value < least) return (least - value) / Math.max(value, 0.1 * least);
+  if (value > most) return most > 0 ? (value - most) / most : 10;
+  return 0;
+}
