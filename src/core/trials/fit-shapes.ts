@@ -2,7 +2,8 @@ import type { FACTORS } from '../curve/factors.ts';
 
 /** One fitted factor; `of` is "hull", the name of a drive (fuel, friction) or the id of a setup (pitchShift). */
 export interface FactorFound {
-  readonly factor: (typeof FACTORS)[number];
+  /** `power` is the logarithm of full-throttle power over rated. */
+  readonly factor: (typeof FACTORS)[number] | 'power';
   readonly of: string;
   readonly value: number;
   readonly deviation: number;
@@ -12,7 +13,7 @@ export interface FactorFound {
   readonly atBound: boolean;
 }
 
-/** A reading held against the model: in SI; `standard` is the residual over its expected deviation (signed). */
+/** A reading held against the model: in SI; `standard` is measured less fitted over the deviation of the reading. */
 export interface Held {
   readonly measured: number;
   /** With the default factors, and with the fitted. */
@@ -30,6 +31,8 @@ export interface RunFound {
   /** All-up, kg, and centre of gravity, m. */
   readonly mass: number;
   readonly lcg: number;
+  /** How far it lies from what the others say of it, in expected deviations; 3 and more contradicts them. */
+  readonly apart: number;
   /** kg/s or W; of a refill the mean over its time. */
   readonly consumed?: Held;
   readonly rpm?: Held;
