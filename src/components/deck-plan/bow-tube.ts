@@ -1,5 +1,5 @@
+import { ends, inflatable, tubeDiameter } from '../../core/craft/plan-form.ts';
 import type { Hull } from '../../core/craft/shapes.ts';
-import { ends, inflatable, tubeDiameter } from './half-breadth.ts';
 
 /** Of what joins a catamaran's bows: how far it reaches behind and before its middle, in diameters of the tubes. */
 const JOIN = { aft: 0.36, fore: 0.16 };

@@ -1,6 +1,7 @@
+import { ends, fullness, inflatable, tubeDiameter } from '../../core/craft/plan-form.ts';
 import type { Hull } from '../../core/craft/shapes.ts';
 import { bowTubeFrom, HOLLOW } from './bow-tube.ts';
-import { catamaranTube, ends, fullness, halfBreadth, inflatable, tubeDiameter } from './half-breadth.ts';
+import { catamaranTube, halfBreadth } from './half-breadth.ts';
 
 /** m, x forward of the aft end of the wetted bottom, y to starboard. */
 export interface Spot {

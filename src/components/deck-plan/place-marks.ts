@@ -1,7 +1,7 @@
+import { inflatable } from '../../core/craft/plan-form.ts';
 import type { Hull, Station } from '../../core/craft/shapes.ts';
 import { deckWords } from '../words/en-deck.ts';
 import { bowTubeFrom } from './bow-tube.ts';
-import { inflatable } from './half-breadth.ts';
 import type { Spot } from './hull-plan.ts';
 import { apart } from './landing.ts';
 

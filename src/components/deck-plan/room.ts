@@ -1,6 +1,7 @@
+import { ends, tubeDiameter } from '../../core/craft/plan-form.ts';
 import type { Hull, Position } from '../../core/craft/shapes.ts';
 import { bowTubeFrom, HOLLOW } from './bow-tube.ts';
-import { ends, halfBreadth, tubeDiameter } from './half-breadth.ts';
+import { halfBreadth } from './half-breadth.ts';
 import type { Spot } from './hull-plan.ts';
 
 /** A centre of mass stays this far inside the edge, m: half of one who sits on a tube hangs outside already. */
