@@ -41,16 +41,7 @@ export function fitTrials(trials: Trials): Fitted {
     ...trials.runs.map((run) => readRun(trials, run)),
     ...trials.refills.map((refill) => readRefill(trials, refill)),
   ];
-  const boatsAt = (values: ArrayLike<number>): ((read: Read) => Boat) => {
-    const boats = new Map(
-      trials.setups.map((setup) => [setup.id, boatWith(trials, setup, parameters, values)] as const),
-    );
-    return ({ setup }) => boats.get(setup.id)!;
-  };
-  const logsAt = (values: ArrayLike<number>): (readonly number[])[] => {
-    const boatOf = boatsAt(values);
-    return reads.map((read) => read.predict(boatOf(read)));
-  };
+  const logsAt = (values: ArrayLike<number>) => predictedLogs(trials, parameters, reads, values);
   const residualsAt: Residuals = (values) =>
     logsAt(values).map((logs, i) =>
       logs.map((log, k) => (log - reads[i]!.readings[k]!.measured) / reads[i]!.readings[k]!.deviation),
@@ -126,6 +117,24 @@ export function fitTrials(trials: Trials): Fitted {
     reads,
     whitened,
   };
+}
+
+/** Logarithms of what the model says of each reading at some parameter values. */
+export function predictedLogs(
+  trials: Trials,
+  parameters: Parameters,
+  reads: readonly Read[],
+  values: ArrayLike<number>,
+): (readonly number[])[] {
+  const boats = new Map<string, Boat>();
+  return reads.map((read) => {
+    let boat = boats.get(read.setup.id);
+    if (!boat) {
+      boat = boatWith(trials, read.setup, parameters, values);
+      boats.set(read.setup.id, boat);
+    }
+    return read.predict(boat);
+  });
 }
 
 interface Judged {

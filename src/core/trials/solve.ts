@@ -112,7 +112,8 @@ function curvatureOf(rows: readonly Rows[], weights: readonly number[], size: nu
   return sum;
 }
 
-function rowsAt(list: Parameters['list'], residualsAt: Residuals, values: readonly number[]): Rows[] {
+/** Residuals and their slopes at some parameter values, by central differences. */
+export function rowsAt(list: Parameters['list'], residualsAt: Residuals, values: readonly number[]): Rows[] {
   const here = residualsAt(values);
   const slopes = here.map((residuals) => residuals.map(() => Array<number>(list.length).fill(0)));
   list.forEach(({ deviation }, p) => {

@@ -118,12 +118,15 @@ describe('a fit of trial runs', () => {
     }
     const coverage = Object.fromEntries(list.map(({ factor }, i) => [factor, inside[i]! / 500]));
     // Nothing reads full-throttle power here: it keeps its prior, whose band is that of the draw.
-    for (const factor of ['kd', 'kp', 'kh', 'lcgShift', 'fuel', 'friction', 'power', 'pitchShift']) {
+    for (const factor of ['kd', 'kp', 'lcgShift', 'fuel', 'friction', 'power', 'pitchShift']) {
       expect.soft(coverage[factor], factor).toBeGreaterThan(0.75);
-      expect.soft(coverage[factor], factor).toBeLessThan(0.87);
+      expect.soft(coverage[factor], factor).toBeLessThan(0.85);
     }
+    // Falls short on the wide side, 86 %: the hump's prior reaches below nothing, where its bound stands.
+    expect.soft(coverage.kh).toBeGreaterThan(0.85);
+    expect.soft(coverage.kh).toBeLessThan(0.87);
     expect.soft(flows / asked).toBeGreaterThan(0.75);
-    expect.soft(flows / asked).toBeLessThan(0.88);
+    expect.soft(flows / asked, 'consumption').toBeLessThan(0.85);
   }, 60_000);
 
   it('names a run 50 % off and does not fit it', () => {
