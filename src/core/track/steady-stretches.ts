@@ -1,7 +1,7 @@
 import { measuredTrack } from './measured-track.ts';
 import { type OverGround, STEP } from './over-ground.ts';
 import type { Stretch, Track } from './shapes.ts';
-import { DRIFTING, steadyRange } from './steady.ts';
+import { DRIFTING, rangeOf, STEADY_SPEED, slopeOf, steadyRange } from './steady.ts';
 import { stretchOf } from './stretch.ts';
 
 /** Passes of a minute and more are good practice; of a minute 40 s are left when both ends have settled, s. */
@@ -49,6 +49,7 @@ function steadySpans(speeds: OverGround, noise: number, least: number): Span[] {
     (a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from,
   );
   for (const span of byLength) {
+    if (gathersWay(speeds, span)) continue;
     const free = trimmed(speeds, noise, longestFree(taken, span));
     if (free.to - free.from < least) continue;
     taken.fill(1, free.from, free.to + 1);
@@ -117,6 +118,16 @@ class Extremes {
     while (this.#leastAt < this.#least.length && this.#least[this.#leastAt]! < before) this.#leastAt++;
     while (this.#mostAt < this.#most.length && this.#most[this.#mostAt]! < before) this.#mostAt++;
   }
+}
+
+/** Of the range of speeds, the part that an even gain or loss from one end to the other makes up. */
+const EVEN_GAIN = 0.75;
+
+/** The boat gains or loses way all along: no part of this is steady, however little it changes. */
+function gathersWay({ speed }: OverGround, { from, to }: Span): boolean {
+  const speeds = speed.subarray(from, to + 1);
+  const range = rangeOf(speeds);
+  return range > STEADY_SPEED && Math.abs(slopeOf(speeds)) * (to - from) > EVEN_GAIN * range;
 }
 
 /** The longest part of a span that is not taken; empty (to before from) where all is. */

@@ -1,7 +1,9 @@
+/** How far 10 s means of speed may at least lie from the middle, m/s. */
+export const STEADY_SPEED = 0.3;
+
 /** What is called steady: how far 10 s means may lie from the middle, and how far the speed may change in all. */
 const STEADY = {
-  /** m/s, or this share of the speed where that is more. */
-  speed: 0.3,
+  /** Share of the speed, where that is more than `STEADY_SPEED`. */
   speedShare: 0.05,
   /** Degrees; or m/s across where that is more, since a slow boat's heading is less sure. */
   headingDeg: 10,
@@ -25,7 +27,7 @@ export function steadyRange(speed: number, noise: number): { readonly speed: num
   const across = Math.max(STEADY.across, (NOISE_RANGE / 2) * noise);
   const acrossDeg = (Math.asin(Math.min(1, across / speed)) * 180) / Math.PI;
   return {
-    speed: Math.max(2 * STEADY.speed, 2 * STEADY.speedShare * speed, NOISE_RANGE * noise),
+    speed: Math.max(2 * STEADY_SPEED, 2 * STEADY.speedShare * speed, NOISE_RANGE * noise),
     headingDeg: 2 * Math.max(STEADY.headingDeg, acrossDeg),
   };
 }
