@@ -1,0 +1,4 @@
+import { define } from '../define.ts';
+import { TrialsBench } from './trials.ts';
+
+define('homeleg-trials', TrialsBench);

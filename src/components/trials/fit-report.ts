@@ -1,0 +1,235 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type { Load } from '../../core/load/shapes.ts';
+import type { Fit, RunFound } from '../../core/trials/fit-shapes.ts';
+import type { Trials } from '../../core/trials/shapes.ts';
+import { define } from '../define.ts';
+import { controls } from '../theme/controls.styles.ts';
+import { formStyles } from '../theme/form.styles.ts';
+import { tokens } from '../theme/tokens.styles.ts';
+import { NAUTICAL } from '../units/default-measures.ts';
+import type { Measures } from '../units/measures.ts';
+import { cautions } from '../words/en.ts';
+import { factorText, limitText, runWords, trialWords, fitWords as words } from '../words/en-trials.ts';
+import './band-plot.ts';
+import { factorLines } from './factor-texts.ts';
+import { type BeforeAfter, beforeAndAfter, halfWidth, nearest, type Shown, tellingSpeeds } from './fit-curves.ts';
+import { fitReportStyles } from './fit-report.styles.ts';
+import './residual-plot.ts';
+import { loadsTried, usualLoad } from './edit-trials.ts';
+import type { RowAct, RowAsked } from './run-table.ts';
+import { loadText, rowName, setupName, shareText } from './texts.ts';
+import { setupOf } from './work.ts';
+
+/**
+ * @summary What the runs say: the band before and after, how far each reading lies off, what was learned and what not.
+ * @fires row-asked - a run is to be looked at, left out or taken in again
+ */
+export class FitReport extends LitElement {
+  static override styles = [tokens, controls, formStyles, fitReportStyles];
+
+  @property({ attribute: false }) trials: Trials | undefined;
+  @property({ attribute: false }) fit: Fit | undefined;
+  @property() usual = '';
+  @property({ attribute: false }) measures: Measures = NAUTICAL;
+
+  /** What somebody chose to look at; absent: the setup and load of the last run. */
+  @state() private chosen: Partial<Shown> = {};
+
+  #shown: Shown | undefined;
+  #curves: BeforeAfter | undefined;
+
+  protected override willUpdate(changed: PropertyValues): void {
+    const { trials, chosen } = this;
+    if (!trials) return;
+    if (!changed.has('trials') && !changed.has('fit') && !changed.has('chosen') && !changed.has('usual')) return;
+    const setup = setupOf(trials, chosen.setup ?? trials.runs.at(-1)?.setup ?? this.usual).id;
+    this.#shown = { setup, load: chosen.load ?? usualLoad(trials, setup) };
+    this.#curves = beforeAndAfter(trials, this.fit, this.#shown);
+  }
+
+  override render() {
+    const { trials, fit, measures } = this;
+    const [shown, curves] = [this.#shown, this.#curves];
+    if (!trials || !shown || !curves) return nothing;
+    return html`
+      ${fit && fit.counted > 0 ? this.#narrower(curves, fit) : html`<p class="lead">${words.noRuns}</p>`}
+      ${this.#asides(trials, fit)}
+      <div class="columns">
+        <section>
+          ${this.#choices(trials, shown)}
+          <homeleg-band-plot
+            .trials=${trials}
+            .fit=${fit}
+            .curves=${curves}
+            .shown=${shown}
+            .measures=${measures}
+          ></homeleg-band-plot>
+        </section>
+        ${
+          fit
+            ? html`<section>
+              <homeleg-residual-plot .trials=${trials} .fit=${fit} .measures=${measures}></homeleg-residual-plot>
+            </section>`
+            : nothing
+        }
+        ${fit && fit.counted > 0 ? this.#learned(trials, fit) : nothing}
+      </div>
+      <ul class="cautions">
+        ${cautions.map((caution) => html`<li>${caution}</li>`)}
+      </ul>
+    `;
+  }
+
+  /** The answer in one or two sentences. */
+  #narrower(curves: BeforeAfter, fit: Fit) {
+    const { after, before } = curves;
+    if (!after) return nothing;
+    const { measures } = this;
+    return html`<p class="lead">
+      ${tellingSpeeds(curves, fit.tried).map((speed) => {
+        const width = (curve: typeof before) => shareText(halfWidth(nearest(curve, speed).flow), measures);
+        return html`${words.narrower(measures.show('speed', speed), width(before), width(after))} `;
+      })}
+      ${words.counted(fit.counted)} ${this.#scatter(fit)}
+    </p>`;
+  }
+
+  #scatter({ scatter }: Fit): string {
+    if (scatter < 1.5) return '';
+    return words.scatter(new Intl.NumberFormat(this.measures.lang, { maximumFractionDigits: 1 }).format(scatter));
+  }
+
+  /** Runs that do not count, first of all those that contradict the others. */
+  #asides(trials: Trials, fit: Fit | undefined) {
+    const aside = (fit?.runs ?? []).filter(({ setAside }) => setAside);
+    if (aside.length === 0) return nothing;
+    return html`<ul class="asides">
+      ${aside.map((run) => {
+        const name = rowName(trials, run);
+        const act = (what: RowAct, label: string) => html`<button
+          type="button"
+          class="quiet"
+          aria-label="${label}: ${name}"
+          @click=${() => this.#ask(what, run)}
+        >
+          ${label}
+        </button>`;
+        return html`<li>
+          <span><b>${name}</b>: ${runWords.asides[run.setAside!]}${this.#why(run)}</span>
+          <span class="acts">
+            ${act('edit', trialWords.edit)}
+            ${run.setAside === 'left-out' ? act('put-back', trialWords.putBack) : act('leave-out', trialWords.leaveOut)}
+          </span>
+        </li>`;
+      })}
+    </ul>`;
+  }
+
+  /** ": consumption 31 % more than the curve, 5 times the expected error". */
+  #why(run: RunFound): string {
+    if (run.setAside !== 'contradicts') return '';
+    const parts = (['consumed', 'rpm', 'power'] as const).flatMap((name) => {
+      const held = run[name];
+      if (!held || Math.abs(held.standard) < 1.3) return [];
+      const share = held.measured / held.fitted - 1;
+      const by = shareText(share, this.measures);
+      const times = new Intl.NumberFormat(this.measures.lang, { maximumFractionDigits: 1 });
+      const apart = words.expectedErrors(times.format(Math.abs(held.standard)));
+      return [`${words.readings[name].toLowerCase()} ${share > 0 ? words.more(by) : words.less(by)}, ${apart}`];
+    });
+    return parts.length > 0 ? ` (${parts.join('; ')})` : '';
+  }
+
+  #choices(trials: Trials, shown: Shown) {
+    const { measures } = this;
+    const loads = loadsTried(trials);
+    if (trials.setups.length < 2 && loads.length < 2) return nothing;
+    return html`<div class="fields wide choices">
+      ${
+        trials.setups.length > 1
+          ? html`<div class="field">
+            <label for="setup">${words.shownFor}</label>
+            <select id="setup" @change=${(event: Event) => this.#choose({ setup: (event.target as HTMLSelectElement).value })}>
+              ${trials.setups.map(
+                (setup) =>
+                  html`<option value=${setup.id} .selected=${setup.id === shown.setup}>${setupName(setup, measures)}</option>`,
+              )}
+            </select>
+          </div>`
+          : nothing
+      }
+      ${
+        loads.length > 1
+          ? html`<div class="field">
+            <label for="load">${words.shownLoad}</label>
+            <select id="load" @change=${(event: Event) => this.#loadPicked(loads, event)}>
+              ${loads.map(
+                (load, i) =>
+                  html`<option value=${i} .selected=${load === shown.load}>${loadText(trials, shown.setup, load, measures)}</option>`,
+              )}
+            </select>
+          </div>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  #learned(trials: Trials, fit: Fit) {
+    const { measures } = this;
+    const lines = factorLines(trials, fit, measures);
+    const numbers = (ids: readonly string[]) =>
+      ids
+        .map((id) => trials.runs.findIndex((run) => run.id === id) + 1)
+        .filter(Boolean)
+        .join(', ');
+    const kind = trials.setups[0]!.drive.kind;
+    const { tried } = fit;
+    return html`<section>
+        <h3>${words.factors}</h3>
+        <dl>
+          ${lines
+            .filter(({ learned }) => learned)
+            .map(({ name, text }) => html`<div><dt>${name}</dt><dd>${text}</dd></div>`)}
+        </dl>
+        <p class="hint">${factorText.note}</p>
+      </section>
+      <section>
+        <h3>${words.limits}</h3>
+        <ul>
+          ${fit.limits.map((limit) => html`<li>${limitText(limit, numbers, kind)}</li>`)}
+          ${
+            tried
+              ? html`<li>${words.tried(this.#span('mass', tried.mass), this.#span('speed', tried.speed))}</li>`
+              : nothing
+          }
+        </ul>
+      </section>`;
+  }
+
+  #span(measure: 'mass' | 'speed', [low, high]: readonly [number, number]): string {
+    return this.measures.band(measure, { low, median: low, high });
+  }
+
+  #choose(change: Partial<Shown>): void {
+    this.chosen = { ...this.chosen, ...change };
+  }
+
+  #loadPicked(loads: readonly Load[], event: Event): void {
+    const load = loads[Number((event.target as HTMLSelectElement).value)];
+    if (load) this.#choose({ load });
+  }
+
+  #ask(what: RowAct, { id, kind }: RunFound): void {
+    const detail = { what, id, kind };
+    this.dispatchEvent(new CustomEvent('row-asked', { detail, bubbles: true }) satisfies RowAsked);
+  }
+}
+
+define('homeleg-fit-report', FitReport);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'homeleg-fit-report': FitReport;
+  }
+}

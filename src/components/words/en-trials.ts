@@ -1,0 +1,293 @@
+import type { Drive, Fouling } from '../../core/craft/shapes.ts';
+import type { FactorFound, FitLimit, RunFound } from '../../core/trials/fit-shapes.ts';
+import type { StoreKind } from '../units/measures.ts';
+
+/** Words of the trials page. */
+export const trialWords = {
+  boat: 'Boat and setups',
+  runs: 'Runs',
+  tracks: 'From a track or a table',
+  refills: 'Refills',
+  found: 'What the runs say',
+  sheet: 'Run sheet for a trial day',
+  profile: 'Boat profile',
+  units: 'Units',
+  sample: 'Load a sample',
+  sampleLoaded: 'Sample loaded: an invented boat with invented runs, to see how it works.',
+  sampleFailed: 'The sample could not be loaded. Nothing was changed.',
+  fresh: 'Start again',
+  freshDone: 'Started again. What you had is not lost yet.',
+  takeBack: 'Take back',
+  unreadable:
+    'What was kept on this device comes from another version and could not be read. It is still there; this is a new start.',
+  notKept: 'This browser does not let the page keep anything: a reload loses what you enter.',
+  partFailed: 'A part of this page could not be loaded. The rest works; reload when the network is back.',
+  count: (runs: number, refills: number) =>
+    [plural(runs, 'run', 'runs'), ...(refills > 0 ? [plural(refills, 'refill', 'refills')] : [])].join(', '),
+  noRuns: 'no runs yet',
+  edit: 'Edit',
+  duplicate: 'Duplicate',
+  leaveOut: 'Leave out',
+  putBack: 'Put back',
+  delete: 'Delete',
+  save: 'Save',
+  cancel: 'Cancel',
+  runDeleted: (n: number) => `Run ${n} deleted.`,
+  runSaved: (n: number) => `Run ${n} saved.`,
+  runLeftOut: (n: number, out: boolean) => (out ? `Run ${n} left out.` : `Run ${n} counts again.`),
+  runDoubled: (n: number) => `Run ${n} doubled; the copy is right after it.`,
+  runsAdded: (n: number) => `${plural(n, 'run', 'runs')} added.`,
+  refillDeleted: 'Refill deleted.',
+  refillSaved: 'Refill saved.',
+  setupDeleted: 'Setup deleted.',
+} as const;
+
+export const setupWords = {
+  water: 'Water',
+  salt: 'Sea water',
+  fresh: 'Fresh water',
+  setups: 'Setups',
+  setupsHint:
+    'A setup is an engine with its propeller and its tank or battery. Make another one when something is changed over; runs are made with one each.',
+  one: (n: number) => `Setup ${n}`,
+  add: 'Another setup',
+  remove: 'Delete this setup',
+  inUse: (n: number) => `${plural(n, 'run or refill was', 'runs or refills were')} made with it, so it stays.`,
+  usual: 'The boat usually goes like this',
+  propeller: (size: string) => `propeller ${size} in`,
+  fromPlanner: 'Take the boat of the planner',
+  noPlanner: 'The planner on this device has no boat to take.',
+  taken: 'Boat of the planner taken; runs were kept.',
+} as const;
+
+export const runWords = {
+  title: (n: number | undefined) => (n === undefined ? 'New run' : `Change run ${n}`),
+  add: 'Add a run',
+  date: 'Date',
+  setup: 'Setup',
+  aboard: 'Aboard',
+  people: (n: number) => plural(n, 'person', 'people'),
+  allUp: (mass: string) => `boat and all in it ${mass}`,
+  changeLoad: 'Who and what is aboard, and where',
+  speeds: 'Speed over ground',
+  speedsHint:
+    'A minute or more of steady speed, out and back on the same line, so that the stream cancels. Average of the GPS, not its best figure.',
+  pass: (n: number, way: 'out' | 'back') => `Pass ${n}, ${way}`,
+  ways: { out: 'out', back: 'back' },
+  turnWay: (way: 'out' | 'back') => (way === 'out' ? 'Make it a pass back' : 'Make it a pass out'),
+  addPass: 'Another pass',
+  removePass: (n: number) => `Remove pass ${n}`,
+  oneWay: 'One way only',
+  stream: 'Stream along the way',
+  streamWith: 'With the boat',
+  streamAgainst: 'Against the boat',
+  streamUnknown: 'Not known',
+  streamHint: 'With passes one way only, a stream that nobody knows makes the run less sure.',
+  through: (speed: string) => `Through still water ${speed}`,
+  streamFound: (speed: string, way: 'with' | 'against' | 'none') =>
+    way === 'none' ? 'no stream to speak of' : `stream ${speed} ${way} the way out`,
+  rpm: 'Engine speed',
+  rpmHint: 'Of the engine, not the propeller',
+  motorRpm: 'Motor speed',
+  fullThrottle: 'Full throttle',
+  reading: (store: StoreKind) => (store === 'fuel' ? 'Consumption' : 'Power drawn'),
+  kinds: {
+    none: 'Not read',
+    rate: { fuel: 'Flow meter', charge: 'Power' },
+    amount: { fuel: 'Amount over time', charge: 'Energy over time' },
+    current: 'Amps and volts',
+  },
+  rate: { fuel: 'Flow', charge: 'Power out of the battery' },
+  amount: { fuel: 'Used', charge: 'Used' },
+  over: 'In',
+  amps: 'Current',
+  volts: 'Voltage',
+  makes: (power: string) => `makes ${power}`,
+  error: 'Error of this reading',
+  errorHint: (usual: string) => `Left empty: about ${usual}`,
+  conditions: 'Wind, waves, note',
+  wind: 'Wind',
+  windHint: 'Mean, over the ground',
+  windFrom: 'On the way out it blew from',
+  choose: 'Choose',
+  bearings: { 0: 'ahead', 45: 'the bow', 90: 'the side', 135: 'the quarter', 180: 'astern' } as Record<number, string>,
+  waves: 'Waves',
+  wavesHint: 'Significant height. Empty: flat',
+  note: 'Note',
+  problems: {
+    'no-speed': 'At least one speed is needed.',
+    'half-reading': 'Both figures are needed, or neither.',
+    'no-bearing': 'Say where the wind came from.',
+    nobody: 'Somebody must be aboard.',
+  },
+  nothingRead: 'No consumption, engine speed or full throttle: such a run tells nothing about the curve yet.',
+  number: 'Run',
+  when: 'When',
+  speed: 'Through water',
+  engine: 'Engine',
+  consumption: 'Consumption',
+  state: 'In the fit',
+  actions: 'Change',
+  empty:
+    'No runs yet. Three with a watch and a flow meter narrow the band visibly; twelve at several speeds and loads make it trustworthy.',
+  rpmText: (rpm: string) => `${rpm} rpm`,
+  full: 'full throttle',
+  overTime: (amount: string, time: string) => `${amount} in ${time}`,
+  counts: 'counts',
+  asides: {
+    'left-out': 'left out by you',
+    contradicts: 'set aside: contradicts the others',
+    'nothing-read': 'nothing read that tells',
+    'beyond-model': 'the model cannot make this speed',
+  } satisfies Record<NonNullable<RunFound['setAside']>, string>,
+  doThis: (what: string, n: number) => `${what} run ${n}`,
+} as const;
+
+export const refillWords = {
+  title: (changing: boolean) => (changing ? 'Change refill' : 'New refill'),
+  why: 'No flow meter? What went back into the tank or battery after a trip you know is worth something too, with a larger error of its own.',
+  add: 'Add a refill',
+  spent: 'Time at each speed',
+  spentHint: 'Over ground. Speed 0 is the engine running in neutral.',
+  speed: (n: number) => `Speed ${n}`,
+  time: 'Time',
+  addSpeed: 'Another speed',
+  removeSpeed: (n: number) => `Remove speed ${n}`,
+  fromTrack: 'Take the times from a track',
+  amount: { fuel: 'Put back', charge: 'Put back' },
+  readAt: 'Read where?',
+  readAtPlaces: { battery: 'At the battery', socket: 'At the socket' },
+  problems: {
+    'no-time': 'At least one speed with its time is needed.',
+    'half-time': 'A speed needs its time, and a time its speed.',
+    'no-amount': 'How much was put back is needed.',
+    nobody: 'Somebody must be aboard.',
+  },
+  doThis: (what: string, n: number) => `${what} refill ${n}`,
+  one: 'Refill',
+  line: (amount: string, time: string) => `${amount} put back after ${time}`,
+} as const;
+
+/** "Fuel, full throttle" and so on; what each factor stands for, as a reader would say it. */
+export const factorWords: Record<FactorFound['factor'], string> = {
+  kd: 'resistance at displacement speed',
+  kp: 'planing resistance',
+  kh: 'resistance of the hump',
+  lcgShift: 'the centre of gravity that the water feels',
+  pitchShift: 'pitch of the propeller',
+  fuel: 'consumption of the engine',
+  friction: 'consumption at little throttle',
+  power: 'power at full throttle',
+};
+
+export const electricFactorWords: Partial<Record<FactorFound['factor'], string>> = {
+  fuel: 'losses of the motor',
+  friction: 'standby consumption',
+};
+
+export const fitWords = {
+  noRuns: 'Nothing counts yet. Add runs, and the measured band appears beside the unmeasured one.',
+  before: 'Unmeasured',
+  after: 'Measured',
+  bandTitle: (flow: string) => `Consumption (${flow}) against speed through the water`,
+  bandNote: '8 of 10 boats, or of 10 days, lie inside a band.',
+  bandAt: (speed: string, before: string, after: string) =>
+    `At ${speed}: ${before} unmeasured, ${after} with the runs.`,
+  narrower: (speed: string, before: string, after: string) =>
+    `At ${speed} the band is \u00b1${after} wide instead of \u00b1${before}.`,
+  pointsNear: 'Runs at about this load',
+  pointsFar: 'Runs at another load',
+  pointsAside: 'Runs that do not count',
+  shownFor: 'Shown for the setup',
+  shownLoad: 'Shown for the load',
+  table: 'As a table',
+  speed: 'Speed',
+  unmeasured: 'Unmeasured, 8 of 10',
+  measured: 'Measured, 8 of 10',
+  residuals: 'How far each reading lies from the fitted curve',
+  residualsNote: 'In expected errors of that reading; inside the shaded field is usual.',
+  residual: (reading: string, share: string) => `${reading} ${share}`,
+  more: (share: string) => `${share} more than the curve`,
+  less: (share: string) => `${share} less than the curve`,
+  same: 'as the curve',
+  readings: { consumed: 'Consumption', rpm: 'Engine speed', power: 'Power' },
+  expectedErrors: (n: string) => `${n} times the expected error`,
+  scatter: (n: string) => `The readings scatter ${n} times as much as expected of them.`,
+  factors: 'What was learned',
+  limits: 'What the runs cannot say',
+  helpful: 'One more run would help most here',
+  helpfulRun: (speed: string, mass: string, setup: string) => `${speed}, with ${mass} in all, ${setup}`,
+  helpfulBand: (now: string, then: string) => `\u00b1${now} now, about \u00b1${then} then`,
+  helpfulFor: 'To know better',
+  fouling: 'Bottom during the runs',
+  foulings: {
+    clean: 'Clean',
+    slime: 'Slime',
+    weed: 'Weed or light shell',
+    shell: 'Shell',
+  } satisfies Record<Fouling, string>,
+  tried: (mass: string, speed: string) => `Tried at ${mass} in all and ${speed}. Outside that the band widens again.`,
+  counted: (n: number) => `${plural(n, 'run or refill counts', 'runs and refills count')}.`,
+} as const;
+
+/** "8 % above our estimate, \u00b16 %"; shifts with their unit. */
+export const factorText = {
+  above: (share: string, sure: string) => `${share} above our estimate, \u00b1${sure}`,
+  below: (share: string, sure: string) => `${share} below our estimate, \u00b1${sure}`,
+  as: (sure: string) => `as we estimated, \u00b1${sure}`,
+  along: (size: string, forward: boolean, sure: string) =>
+    `${size} further ${forward ? 'forward' : 'aft'} than the seats say, \u00b1${sure}`,
+  pitch: (size: string, more: boolean, sure: string) =>
+    `${size} in ${more ? 'more' : 'less'} than stamped, \u00b1${sure} in`,
+  shifted: (more: boolean, clearly: boolean) =>
+    `${clearly ? '' : 'perhaps '}${more ? 'more' : 'less'} than we estimated`,
+  unknown: 'not learned from these runs',
+  atBound: 'as far off as is credible; look at the runs again',
+  note: 'The figure after \u00b1 holds in 8 of 10 cases.',
+} as const;
+
+export function limitText(limit: FitLimit, numbers: (ids: readonly string[]) => string, kind: Drive['kind']): string {
+  const name = (factor: FactorFound['factor']) =>
+    (kind === 'electric' ? electricFactorWords[factor] : undefined) ?? factorWords[factor];
+  switch (limit.code) {
+    case 'only-together':
+      return `${capital(name(limit.factors[0]))} and ${name(limit.factors[1])}: only together. The runs say how much the boat uses, not which of the two is the cause.`;
+    case 'not-learned':
+      return `${capital(name(limit.factor))}: no run touches it.`;
+    case 'one-load':
+      return 'All runs are at about one load: what more or fewer aboard would change is still our estimate.';
+    case 'no-consumption':
+      return 'No run has consumption: range and reserve are hardly surer than before.';
+    case 'runs-disagree':
+      return `Runs ${numbers(limit.runs)} disagree, and nothing says which one is right. Look for a wrong load, propeller or unit.`;
+    case 'at-bound':
+      return `${capital(name(limit.factor))} would have to be beyond what is credible. Look for a wrong load, propeller or unit.`;
+    default:
+      return limit satisfies never;
+  }
+}
+
+export const profileWords = {
+  why: 'One file with the boat and every run behind it. Whoever loads it works the curves out anew from the runs.',
+  name: 'Name of the boat',
+  measuredBy: 'Measured by',
+  usual: 'Usual setup',
+  download: 'Download the profile',
+  upload: 'Open a profile',
+  usePlanner: 'Use in the planner',
+  used: 'The planner on this device now has this boat with its runs.',
+  notUsed: 'This browser does not let the page hand anything to the planner. Download the profile and open it there.',
+  toPlanner: 'To the planner',
+  opened: (name: string) => `Opened ${name}.`,
+  notOpened: 'This file could not be read as a boat profile, and nothing was changed.',
+  facts: (runs: string, by: string | undefined, last: string | undefined) =>
+    [runs, ...(by ? [`measured by ${by}`] : []), ...(last ? [`last on ${last}`] : [])].join(', '),
+} as const;
+
+function plural(n: number, one: string, many: string): string {
+  return `${n} ${n === 1 ? one : many}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
