@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { pairPasses } from '../../../src/core/track/pair-passes.ts';
+import { passGroup } from '../../../src/core/track/pass-group.ts';
+import type { PassGroup } from '../../../src/core/track/shapes.ts';
+import { steadyStretches } from '../../../src/core/track/steady-stretches.ts';
+import { MORNING, type Part, type Recording, recorded } from './made-tracks.ts';
+
+/** Out and back at each speed through the water along a line heading 80, in a stream with the way out. */
+function outAndBack(speeds: readonly number[], stream: number): Part[] {
+  return speeds.flatMap((speed) => [
+    { seconds: 90, speed: speed + stream, headingDeg: 80 },
+    { seconds: 25, speed: 3, headingDeg: 170 },
+    { seconds: 90, speed: speed - stream, headingDeg: 260 },
+    { seconds: 25, speed: 3, headingDeg: 350 },
+  ]);
+}
+
+function paired(parts: readonly Part[], recording?: Recording) {
+  return pairPasses(steadyStretches(recorded(parts, recording)));
+}
+
+const counts = (groups: readonly PassGroup[]) => groups.map(({ passes }) => passes.length);
+
+describe('pairPasses', () => {
+  it('finds a pair for every throttle step, its speed through still water and the stream', () => {
+    const steps = [3, 4, 5, 6.5, 8, 9.5];
+    for (const noise of [0, 1.2]) {
+      const { groups, alone } = paired(outAndBack(steps, 0.6), { noise });
+      expect(counts(groups)).toEqual([2, 2, 2, 2, 2, 2]);
+      expect(alone).toEqual([]);
+      groups.forEach(({ speed, deviation, stream, headingDeg }, at) => {
+        expect(Math.abs(speed - steps[at]!)).toBeLessThan(Math.max(0.01, 3 * deviation));
+        expect(Math.abs(stream.along - 0.6)).toBeLessThan(Math.max(0.01, 3 * stream.deviation));
+        expect(Math.abs(headingDeg - 80)).toBeLessThan(2);
+      });
+    }
+  });
+
+  it('takes four passes at one setting together, and the next setting by itself', () => {
+    const { groups } = paired(outAndBack([6, 6, 8], 0.5), { noise: 1 });
+    expect(counts(groups)).toEqual([4, 2]);
+    expect(groups[0]!.passes.map(({ weight }) => weight)).toEqual([0.125, 0.375, 0.375, 0.125]);
+    expect(groups[0]!.deviation).toBeLessThan(groups[1]!.deviation);
+  });
+
+  it('leaves over the way to the trial ground, though it lies on the same line', () => {
+    const transit: Part[] = [
+      { seconds: 90, speed: 8, headingDeg: 260 },
+      { seconds: 25, speed: 3, headingDeg: 0 },
+    ];
+    const { groups, alone } = paired([...transit, ...outAndBack([6, 8, 10], 0.5)]);
+    expect(groups.map(({ speed }) => Math.round(speed * 10) / 10)).toEqual([6, 8, 10]);
+    expect(alone.map(({ start }) => start < MORNING + 90)).toEqual([true]);
+  });
+
+  it('makes no pair of courses across, of passes far apart or long after one another', () => {
+    const across: Part[] = [
+      { seconds: 90, speed: 6, headingDeg: 80 },
+      { seconds: 90, speed: 6, headingDeg: 170 },
+    ];
+    expect(paired(across).groups).toEqual([]);
+    const away: Part[] = [
+      { seconds: 90, speed: 6, headingDeg: 80 },
+      { seconds: 400, speed: 7, headingDeg: 170 },
+      { seconds: 90, speed: 6, headingDeg: 260 },
+    ];
+    expect(paired(away).groups).toEqual([]);
+    const later: Part[] = [
+      { seconds: 90, speed: 6, headingDeg: 80 },
+      { seconds: 1800, speed: 0, headingDeg: 80 },
+      { seconds: 90, speed: 6, headingDeg: 260 },
+    ];
+    expect(paired(later).groups).toEqual([]);
+  });
+
+  it('makes no pair of a fast pass and a slow one that only a race of a stream could explain', () => {
+    const unlike: Part[] = [
+      { seconds: 90, speed: 10, headingDeg: 80 },
+      { seconds: 90, speed: 4, headingDeg: 260 },
+    ];
+    const { groups, alone } = paired(unlike);
+    expect(groups).toEqual([]);
+    expect(alone.length).toBe(2);
+  });
+
+  it('pairs passes from two recordings of the same morning', () => {
+    const [out, back] = [outAndBack([7], 0.3).slice(0, 1), outAndBack([7], 0.3).slice(2, 3)];
+    const first = steadyStretches(recorded(out));
+    const second = steadyStretches(recorded(back, { start: MORNING + 300, from: first[0]!.finish }));
+    const { groups } = pairPasses([...second, ...first]);
+    expect(counts(groups)).toEqual([2]);
+    expect(groups[0]!.speed).toBeCloseTo(7, 2);
+  });
+
+  it('says nothing of nothing', () => {
+    expect(pairPasses([])).toEqual({ groups: [], alone: [] });
+  });
+});
+
+describe('passGroup', () => {
+  const stretches = steadyStretches(recorded(outAndBack([6, 6, 6], 0.4)));
+
+  it('flags the one pass that was sailed at another throttle setting', () => {
+    const group = passGroup(stretches.map((each, at) => (at === 2 ? { ...each, speed: each.speed + 0.6 } : each)))!;
+    expect(group.passes.map(({ odd }) => odd)).toEqual([false, false, true, false, false, false]);
+    expect(group.passes[2]!.residual).toBeCloseTo(0.6, 1);
+    expect(passGroup(stretches)!.passes.some(({ odd }) => odd)).toBe(false);
+  });
+
+  it('is surer with more passes, and less sure where they scatter', () => {
+    const [two, four, six] = [2, 4, 6].map((count) => passGroup(stretches.slice(0, count))!.deviation);
+    expect(two!).toBeGreaterThan(four!);
+    expect(four!).toBeGreaterThan(six!);
+    const scattered = stretches.map((each, at) => ({ ...each, speed: each.speed + (at % 3) * 0.1 }));
+    expect(passGroup(scattered)!.deviation).toBeGreaterThan(six!);
+  });
+
+  it('needs a pass each way', () => {
+    expect(passGroup([])).toBeUndefined();
+    expect(passGroup(stretches.slice(0, 1))).toBeUndefined();
+    expect(passGroup([stretches[0]!, stretches[2]!])).toBeUndefined();
+  });
+});
