@@ -129,7 +129,7 @@ const profile: BoatProfile = {
   trials: {
     hull: craft.hull,
     water: 'sea',
-    measuredBy: 'nobody: invented figures',
+    measuredBy: 'nobody (invented figures)',
     fouling: 'clean',
     setups: [{ id: 's1', drive: craft.drive, store: craft.store }],
     runs,

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Fit } from '../../core/trials/fit-shapes.ts';
+import type { Fitted } from '../../core/trials/fit.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 
 /** Fits the runs when the hand rests; the method is loaded with the first run. */
@@ -7,7 +7,7 @@ export class FitMaker implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   #made: Trials | undefined;
   #visit = 0;
-  fit: Fit | undefined;
+  fit: Fitted | undefined;
   /** The method could not be loaded. */
   failed = false;
 

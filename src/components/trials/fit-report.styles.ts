@@ -35,6 +35,16 @@ export const fitReportStyles = css`
     align-items: start;
   }
 
+  .fouling {
+    max-width: 40em;
+    margin-block-end: calc(var(--_gap) * 1.5);
+  }
+
+  .helpful {
+    margin: 0 0 18px;
+    padding-inline-start: 1.4em;
+  }
+
   .choices {
     margin-block-end: var(--_gap);
   }

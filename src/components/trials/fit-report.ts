@@ -1,9 +1,14 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import type { Fouling } from '../../core/craft/shapes.ts';
 import type { Load } from '../../core/load/shapes.ts';
+import type { Fitted } from '../../core/trials/fit.ts';
 import type { Fit, RunFound } from '../../core/trials/fit-shapes.ts';
+import type { Help } from '../../core/trials/next-run.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import '../field/choice-field.ts';
+import type { ChoiceMade } from '../field/choice-field.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -15,21 +20,28 @@ import './band-plot.ts';
 import { factorLines } from './factor-texts.ts';
 import { type BeforeAfter, beforeAndAfter, halfWidth, nearest, type Shown, tellingSpeeds } from './fit-curves.ts';
 import { fitReportStyles } from './fit-report.styles.ts';
+import { oneMoreRun } from './one-more-run.ts';
 import './residual-plot.ts';
 import { loadsTried, usualLoad } from './edit-trials.ts';
 import type { RowAct, RowAsked } from './run-table.ts';
-import { loadText, rowName, setupName, shareText } from './texts.ts';
+import { balanceOf, loadText, rowName, setupName, shareText } from './texts.ts';
 import { setupOf } from './work.ts';
+
+export type FoulingPicked = CustomEvent<{ fouling: Fouling }>;
+
+/** 90th percentile of the normal law: 8 of 10 lie within this many deviations. */
+const Z90 = 1.2816;
 
 /**
  * @summary What the runs say: the band before and after, how far each reading lies off, what was learned and what not.
  * @fires row-asked - a run is to be looked at, left out or taken in again
+ * @fires fouling-picked - how foul the bottom was during the runs
  */
 export class FitReport extends LitElement {
   static override styles = [tokens, controls, formStyles, fitReportStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;
-  @property({ attribute: false }) fit: Fit | undefined;
+  @property({ attribute: false }) fit: Fitted | undefined;
   @property() usual = '';
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
@@ -38,6 +50,7 @@ export class FitReport extends LitElement {
 
   #shown: Shown | undefined;
   #curves: BeforeAfter | undefined;
+  #helps: readonly Help[] = [];
 
   protected override willUpdate(changed: PropertyValues): void {
     const { trials, chosen } = this;
@@ -46,6 +59,8 @@ export class FitReport extends LitElement {
     const setup = setupOf(trials, chosen.setup ?? trials.runs.at(-1)?.setup ?? this.usual).id;
     this.#shown = { setup, load: chosen.load ?? usualLoad(trials, setup) };
     this.#curves = beforeAndAfter(trials, this.fit, this.#shown);
+    const speeds = tellingSpeeds(this.#curves, this.fit?.tried);
+    this.#helps = this.fit ? oneMoreRun(trials, this.fit, this.#shown, speeds) : [];
   }
 
   override render() {
@@ -54,7 +69,7 @@ export class FitReport extends LitElement {
     if (!trials || !shown || !curves) return nothing;
     return html`
       ${fit && fit.counted > 0 ? this.#narrower(curves, fit) : html`<p class="lead">${words.noRuns}</p>`}
-      ${this.#asides(trials, fit)}
+      ${this.#asides(trials, fit)} ${this.#fouling(trials)}
       <div class="columns">
         <section>
           ${this.#choices(trials, shown)}
@@ -141,6 +156,25 @@ export class FitReport extends LitElement {
     return parts.length > 0 ? ` (${parts.join('; ')})` : '';
   }
 
+  /** A foul bottom on the day makes a clean boat look worse than it is. */
+  #fouling(trials: Trials) {
+    return html`<div class="fouling">
+      <homeleg-choice-field
+        label=${words.fouling}
+        .choices=${Object.entries(words.foulings).map(([value, label]) => ({ value, label }))}
+        .value=${trials.fouling ?? 'clean'}
+        @choice-made=${this.#foulingPicked}
+      ></homeleg-choice-field>
+    </div>`;
+  }
+
+  #foulingPicked({ detail }: ChoiceMade): void {
+    const fouling = detail.value as Fouling;
+    this.dispatchEvent(
+      new CustomEvent('fouling-picked', { detail: { fouling }, bubbles: true }) satisfies FoulingPicked,
+    );
+  }
+
   #choices(trials: Trials, shown: Shown) {
     const { measures } = this;
     const loads = loadsTried(trials);
@@ -195,6 +229,7 @@ export class FitReport extends LitElement {
         <p class="hint">${factorText.note}</p>
       </section>
       <section>
+        ${this.#helpful(trials)}
         <h3>${words.limits}</h3>
         <ul>
           ${fit.limits.map((limit) => html`<li>${limitText(limit, numbers, kind)}</li>`)}
@@ -205,6 +240,25 @@ export class FitReport extends LitElement {
           }
         </ul>
       </section>`;
+  }
+
+  /** What one more run would do for the speeds told above. */
+  #helpful(trials: Trials) {
+    if (this.#helps.length === 0) return nothing;
+    const { measures } = this;
+    const several = trials.setups.length > 1;
+    return html`<h3>${words.helpful}</h3>
+      <ol class="helpful">
+        ${this.#helps.map(({ candidate: { setup, load, speed }, before, after }) => {
+          const mass = measures.show('mass', balanceOf(trials, setup, load).allUpMass);
+          const name = several ? setupName(setupOf(trials, setup), measures) : '';
+          const spread = (deviation: number) => shareText(Z90 * deviation, measures);
+          return html`<li>
+            ${words.helpfulRun(measures.show('speed', speed), mass, name)}<br />
+            <span class="hint">${words.helpfulBand(spread(before), spread(after))}</span>
+          </li>`;
+        })}
+      </ol>`;
   }
 
   #span(measure: 'mass' | 'speed', [low, high]: readonly [number, number]): string {

@@ -5,10 +5,13 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import { plannerWords } from '../words/en-planner.ts';
-import { refillWords, runWords, trialWords as words } from '../words/en-trials.ts';
+import { profileWords, refillWords, runWords, trialWords as words } from '../words/en-trials.ts';
 import { duplicatedRun, leftOut, withoutRefill, withoutRun, withRefill, withRun } from './edit-trials.ts';
 import { FitMaker } from './fit-maker.ts';
 import './fit-report.ts';
+import type { FoulingPicked } from './fit-report.ts';
+import './profile-card.ts';
+import type { ProfileEdited, ProfileOpened } from './profile-card.ts';
 import { blankRefill, refillEntryOf, refillOf } from './refill-entry.ts';
 import './refill-form.ts';
 import type { RefillTyped } from './refill-form.ts';
@@ -82,6 +85,7 @@ export class TrialsBench extends LitElement {
       ${this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials))}
       ${this.#found(profile)}
       ${this.#card('refills', 3, words.refills, this.#refillsState(trials), () => this.#refills(trials))}
+      ${this.#profileSection()}
     </div>`;
   }
 
@@ -218,9 +222,30 @@ export class TrialsBench extends LitElement {
         .fit=${fit}
         usual=${usual}
         .measures=${this.#measures}
+        @fouling-picked=${({ detail }: FoulingPicked) => this.#changeTrials({ ...this.work.profile.trials, ...detail })}
         @row-asked=${(event: RowAsked) => (event.detail.kind === 'run' ? this.#runAsked(event) : this.#refillAsked(event))}
       ></homeleg-fit-report>
     </section>`;
+  }
+
+  #profileSection() {
+    const { profile, origins } = this.work;
+    return html`<section class="found" id="profile">
+      <h2>${words.profile}</h2>
+      <homeleg-profile-card
+        .profile=${profile}
+        .origin=${origins[profile.usual] ?? {}}
+        .fit=${this.#maker.fit}
+        .measures=${this.#measures}
+        @profile-edited=${({ detail }: ProfileEdited) => this.#change({ ...this.work, profile: detail.profile })}
+        @profile-opened=${this.#profileOpened}
+      ></homeleg-profile-card>
+    </section>`;
+  }
+
+  #profileOpened({ detail }: ProfileOpened): void {
+    if ('refused' in detail) this.message = detail.refused;
+    else this.#change({ profile: detail.profile, origins: {} }, profileWords.opened(detail.name));
   }
 
   #toggled(card: Card, event: Event): void {

@@ -194,7 +194,7 @@ export const fitWords = {
   bandAt: (speed: string, before: string, after: string) =>
     `At ${speed}: ${before} unmeasured, ${after} with the runs.`,
   narrower: (speed: string, before: string, after: string) =>
-    `At ${speed} the band is \u00b1${after} wide instead of \u00b1${before}.`,
+    `At ${speed} consumption is known to \u00b1${after} instead of \u00b1${before}.`,
   pointsNear: 'Runs at about this load',
   pointsFar: 'Runs at another load',
   pointsAside: 'Runs that do not count',
@@ -216,9 +216,8 @@ export const fitWords = {
   factors: 'What was learned',
   limits: 'What the runs cannot say',
   helpful: 'One more run would help most here',
-  helpfulRun: (speed: string, mass: string, setup: string) => `${speed}, with ${mass} in all, ${setup}`,
+  helpfulRun: (speed: string, mass: string, setup: string) => `${speed} with ${mass} in all${setup && `, ${setup}`}`,
   helpfulBand: (now: string, then: string) => `\u00b1${now} now, about \u00b1${then} then`,
-  helpfulFor: 'To know better',
   fouling: 'Bottom during the runs',
   foulings: {
     clean: 'Clean',
