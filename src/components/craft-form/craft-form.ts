@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
-import type { Craft, Drive } from '../../core/craft/shapes.ts';
+import type { Craft, Drive, Fouling } from '../../core/craft/shapes.ts';
 import { engines, hulls, stores } from '../../core/files/catalogue.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
@@ -10,7 +10,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { craftWords, cycleWords, formWords } from '../words/en-forms.ts';
+import { craftWords, cycleWords, formWords, foulingWords } from '../words/en-forms.ts';
 import './craft-figures.ts';
 import type { FiguresEdited } from './craft-figures.ts';
 import {
@@ -30,6 +30,8 @@ import type { PlateEdited } from './plate-field.ts';
 import { sameFigures } from './same-figures.ts';
 
 export type CraftEdited = CustomEvent<ChosenCraft>;
+
+const FOULINGS: readonly Fouling[] = ['clean', 'slime', 'weed', 'shell'];
 
 interface Pick {
   readonly id: string;
@@ -84,7 +86,6 @@ export class CraftForm extends LitElement {
         </div>
         <p class="hint">${craftWords.examples}</p>
         ${this.#changed(chosen)}
-        ${craft.calibration ? html`<p class="hint">${craftWords.measuredBoat(craft.calibration.runs)}</p>` : nothing}
       </div>
       ${keyed(
         `${chosen.hullId}`,
@@ -95,6 +96,15 @@ export class CraftForm extends LitElement {
           @plate-edited=${(event: PlateEdited) => this.#tell(withPlate(chosen, event.detail.plate))}
         ></homeleg-plate-field>`,
       )}
+      <div class="field">
+        <label for="bottom">${craftWords.bottom}</label>
+        <select id="bottom" @change=${(event: Event) => this.#bottomPicked(chosen, (event.target as HTMLSelectElement).value)}>
+          ${FOULINGS.map(
+            (each) =>
+              html`<option value=${each} .selected=${each === (craft.fouling ?? 'clean')}>${foulingWords[each]}</option>`,
+          )}
+        </select>
+      </div>
       <details>
         <summary>${craftWords.fineTune}</summary>
         ${keyed(
@@ -186,6 +196,12 @@ export class CraftForm extends LitElement {
   #storePicked(chosen: ChosenCraft, picked: string): void {
     const example = this.stores.find(({ id }) => id === picked);
     if (example) this.#tell(withStore(chosen, example));
+  }
+
+  #bottomPicked(chosen: ChosenCraft, picked: string): void {
+    const { fouling: _, ...craft } = chosen.craft;
+    const fouling = FOULINGS.find((each) => each === picked);
+    this.#tell({ ...chosen, craft: fouling && fouling !== 'clean' ? { ...craft, fouling } : craft });
   }
 
   #tell(detail: ChosenCraft): void {

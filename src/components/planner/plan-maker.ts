@@ -6,6 +6,9 @@ import { planTrip } from '../../core/trip/plan-trip.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { tripCurve } from '../../core/trip/trip-curve.ts';
 import type { Problem } from '../../core/units/result.ts';
+import type { Measured } from './fitter.ts';
+
+type Fitter = typeof import('./fitter.ts');
 
 /** Rest after the last change before the slower figures (payload, tipping values) are worked out, ms. */
 const REST = 140;
@@ -21,11 +24,18 @@ export class PlanMaker implements ReactiveController {
   #watersFile: WatersFile | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #trip: Trip | undefined;
+  #entered: Trip | undefined;
+  #fetching = false;
   #curveFor: unknown[] = [];
   plan: Plan | undefined;
   curve: Curve | undefined;
   problems: readonly Problem[] = [];
   settled = true;
+  /** What the trials that the trip carries say of its boat. */
+  measured: Measured | undefined;
+  /** The trials could not be worked out: the plan is that of an unmeasured boat. */
+  trialsFailed = false;
+  #fitter: Fitter | undefined;
 
   /** `told` hears of each settled plan, or of its absence. */
   constructor(host: ReactiveControllerHost, told: (plan: Plan | undefined) => void) {
@@ -38,12 +48,19 @@ export class PlanMaker implements ReactiveController {
     clearTimeout(this.#timer);
   }
 
-  make(trip: Trip, file: WatersFile | undefined): void {
-    this.#trip = trip;
+  make(entered: Trip, file: WatersFile | undefined): void {
+    this.#entered = entered;
     if (file !== this.#watersFile) {
       this.#watersFile = file;
       this.#waters = file && prepareWaters(file);
     }
+    if (entered.trials && !this.#fitter && !this.trialsFailed) {
+      // What was tried decides the answer, so there is none before it is worked out.
+      void this.#fetchFitter();
+      return;
+    }
+    const trip = this.#measure(entered);
+    this.#trip = trip;
     this.#take(true);
     this.#renewCurve(trip);
     this.settled = false;
@@ -54,6 +71,26 @@ export class PlanMaker implements ReactiveController {
       this.#host.requestUpdate();
       this.#told(this.plan);
     }, REST);
+  }
+
+  #measure(entered: Trip): Trip {
+    const today = new Date().toISOString().slice(0, 10);
+    const { trip, measured } = this.#fitter?.measuredTrip(entered, today) ?? { trip: entered, measured: undefined };
+    this.measured = measured;
+    return trip;
+  }
+
+  async #fetchFitter(): Promise<void> {
+    if (this.#fetching) return;
+    this.#fetching = true;
+    try {
+      [this.#fitter] = await Promise.all([import('./fitter.ts'), import('../measured-note/measured-note.ts')]);
+    } catch {
+      this.trialsFailed = true;
+    }
+    this.#fetching = false;
+    if (this.#entered) this.make(this.#entered, this.#watersFile);
+    this.#host.requestUpdate();
   }
 
   #take(quick: boolean): void {

@@ -137,6 +137,11 @@ export const plannerStyles = css`
     min-height: 340px;
   }
 
+  homeleg-measured-note {
+    display: block;
+    margin-block-start: 12px;
+  }
+
   /* Figures still being worked out stay as readable as the rest. */
   .tells > section.unsettled {
     border-style: dashed;

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { WatersFile, Waypoint } from '../../core/route/shapes.ts';
+import type { BoatProfile } from '../../core/trials/shapes.ts';
 import type { Plan, Policy, Trip, Verdict } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { FixWanted } from '../answer/answer.ts';
@@ -18,11 +19,13 @@ import type { AssumptionWanted } from '../trip-details/trip-details.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
 import { verdictWords } from '../words/en.ts';
+import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { DraftKeeper } from './draft-keeper.ts';
 import { fetchWaters, SHIPPED_WATERS } from './fetch-waters.ts';
 import { type CraftOrigin, type Draft, firstDraft } from './first-trip.ts';
 import { mended } from './mended.ts';
+import { fetchProfile } from './open-file.ts';
 import { PartLoader } from './part-loader.ts';
 import type { Part } from './parts.ts';
 import { PlanMaker } from './plan-maker.ts';
@@ -32,6 +35,7 @@ import { ASSUMED_IN, hazardsOf, plannedSpeed } from './shown.ts';
 import { cardStates } from './states.ts';
 import { type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
 import { unusableIn } from './unusable.ts';
+import { withProfile } from './with-profile.ts';
 
 /** A new plan is ready; `plan` is undefined while the trip is incomplete. */
 export type PlanEvent = CustomEvent<{ trip: Trip; plan: Plan | undefined }>;
@@ -59,6 +63,8 @@ export class Planner extends LitElement {
   @property({ attribute: 'tiles-attribution' }) tilesAttribution = '';
   @property() center = '';
   @property({ type: Number }) zoom: number | undefined;
+  /** Address of a boat profile: the measured boat to plan with. */
+  @property() profile = '';
   /** Under which name the device keeps what was entered; "none" keeps nothing. */
   @property() keep = 'homeleg-trip';
   /** Rules and limits of the host; they tighten the user's own. */
@@ -80,6 +86,7 @@ export class Planner extends LitElement {
   #measures: Measures = measuresFor('nautical', 'en');
   #verdict: Verdict | undefined;
   #watersVisit = 0;
+  #restored: Promise<void> | undefined;
 
   /** The trip as entered; setting it replaces what is on the screen. */
   get trip(): Trip {
@@ -98,7 +105,7 @@ export class Planner extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (!this.hasUpdated) void this.#restore();
+    if (!this.hasUpdated) this.#restored = this.#restore();
     // On a phone the route comes first; the rest opens one by one.
     if (!this.hasUpdated && this.getBoundingClientRect().width < 700) this.openCards = new Set<Card>(['route']);
   }
@@ -108,6 +115,7 @@ export class Planner extends LitElement {
     if (this.#measures.system !== this.units || this.#measures.lang !== lang) {
       this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'nautical', lang);
     }
+    if (changed.has('profile')) void this.#fetchProfile();
     if (changed.has('waters') || changed.has('watersFile')) void this.#fetchWaters();
     const keys = changed as Map<PropertyKey, unknown>;
     if (keys.has('draft') || keys.has('loadedWaters') || changed.has('tighten')) {
@@ -213,6 +221,7 @@ export class Planner extends LitElement {
       </p>`,
       this.#keeper.failed && html`<p class="note">${words.notKept}</p>`,
       this.watersFailed && html`<p class="note">${words.watersFailed}</p>`,
+      this.#maker.trialsFailed && html`<p class="note">${words.trialsFailed}</p>`,
       this.#parts.failed.size > 0 && html`<p class="note">${words.partFailed}</p>`,
     ].filter(Boolean);
     return notes.length > 0 ? html`<div class="notes">${notes}</div>` : nothing;
@@ -264,7 +273,8 @@ export class Planner extends LitElement {
           .storeId=${origin.storeId}
           .measures=${measures}
           @craft-edited=${this.#craftEdited}
-        ></homeleg-craft-form>`,
+        ></homeleg-craft-form>
+        ${this.#measuredNote()}`,
       ),
       this.#card(
         'aboard',
@@ -312,6 +322,18 @@ export class Planner extends LitElement {
         ></homeleg-reserve-form>`,
       ),
     ];
+  }
+
+  #measuredNote() {
+    const { measured } = this.#maker;
+    if (!measured) return nothing;
+    return html`<homeleg-measured-note
+      .trials=${measured.trials}
+      .fit=${measured.fit}
+      ?other-hull=${measured.otherHull}
+      .measures=${this.#measures}
+      @trials-forgotten=${this.#trialsForgotten}
+    ></homeleg-measured-note>`;
   }
 
   #card(card: Question, step: number, { text, asks }: { text: string; asks: boolean }, inside: unknown) {
@@ -440,7 +462,31 @@ export class Planner extends LitElement {
 
   #tripPicked({ detail }: TripPicked): void {
     if ('refused' in detail) this.message = detail.refused;
+    else if ('profile' in detail) this.#useProfile(detail.profile);
     else this.#replace({ trip: detail.trip, origin: {} }, words.opened(detail.name));
+  }
+
+  #useProfile(profile: BoatProfile): void {
+    const trip = withProfile(this.draft.trip, profile);
+    this.#replace({ trip, origin: {} }, words.boatOpened(profile.name));
+    this.openCards = new Set([...this.openCards, 'boat']);
+  }
+
+  #trialsForgotten(): void {
+    const { trials: _, ...trip } = this.draft.trip;
+    this.#replace({ trip, origin: this.draft.origin }, measuredWords.forgotten);
+  }
+
+  async #fetchProfile(): Promise<void> {
+    const address = this.profile;
+    if (!address) return;
+    await this.#restored;
+    const read = await fetchProfile(address);
+    if (address !== this.profile) return;
+    if (!read.ok)
+      this.message = [words.profileFailed, ...read.problems.slice(0, 3).map((p) => `${p.message}.`)].join(' ');
+    // The one the device kept is not loaded again over what was changed since.
+    else if (JSON.stringify(read.value.trials) !== JSON.stringify(this.draft.trip.trials)) this.#useProfile(read.value);
   }
 
   #freshWanted(): void {

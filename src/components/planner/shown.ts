@@ -16,6 +16,7 @@ export const ASSUMED_IN: Partial<Record<Assumption['code'], 'boat' | 'aboard' | 
   'battery-temperature': 'day',
   'keep-out-season': 'day',
   'unmeasured-boat': 'boat',
+  'measured-boat': 'boat',
   'petrol-density': 'boat',
 };
 

@@ -7,12 +7,13 @@ import { tokens } from '../theme/tokens.styles.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { EXAMPLES, type ExampleName, exampleTrip } from './examples.ts';
+import { type Opened, openText } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { tripToolsStyles } from './trip-tools.styles.ts';
 
 export type UnitsPicked = CustomEvent<{ units: UnitSystem }>;
-/** A trip to take the place of the one on screen, or why there is none. */
-export type TripPicked = CustomEvent<{ trip: Trip; name: string } | { refused: string }>;
+/** A trip or a measured boat to take the place of the one on screen, or why there is none. */
+export type TripPicked = CustomEvent<(Opened & { name: string }) | { refused: string }>;
 
 export const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 
@@ -82,12 +83,11 @@ export class TripTools extends LitElement {
     this.picker.value = '';
     if (!file) return;
     try {
-      const { readTripText } = await import('../../core/files/trip-schema.ts');
-      const read = readTripText(await file.text());
+      const read = await openText(await file.text());
       const why = read.ok ? '' : read.problems.slice(0, 3).map((problem) => `${problem.message}.`);
       this.#tell(
         'trip-picked',
-        read.ok ? { trip: read.value, name: file.name } : { refused: [words.notOpened, ...why].join(' ') },
+        read.ok ? { ...read.value, name: file.name } : { refused: [words.notOpened, ...why].join(' ') },
       );
     } catch {
       this.#tell('trip-picked', { refused: words.notOpened });

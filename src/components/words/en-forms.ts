@@ -1,8 +1,15 @@
-import type { DesignCategory, Drive, EngineCycle, HullForm, Plate } from '../../core/craft/shapes.ts';
+import type { DesignCategory, Drive, EngineCycle, Fouling, HullForm, Plate } from '../../core/craft/shapes.ts';
 import type { StoreKind } from '../units/measures.ts';
 
 /** Words of the input forms; sentences about a plan are in `en.ts`. */
 export const notKnown = 'Not known';
+
+export const foulingWords: Readonly<Record<Fouling, string>> = {
+  clean: 'Clean',
+  slime: 'Slime: a tenth more resistance',
+  weed: 'Weed or light shell: a quarter more',
+  shell: 'Heavy shell: half as much again',
+};
 
 export const craftWords = {
   boat: 'Boat',
@@ -17,8 +24,7 @@ export const craftWords = {
   fineTune: 'Fine-tune the figures',
   changed: 'With your own figures.',
   reset: 'Back to the example',
-  measuredBoat: (runs: number) =>
-    `Measured boat: curves from ${runs} ${runs === 1 ? 'run' : 'runs'}. Another hull, engine or propeller makes it unmeasured again.`,
+  bottom: 'Bottom of the boat',
   length: 'Length overall',
   beam: 'Beam overall',
   hullMass: 'Weight, empty',

@@ -96,6 +96,14 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
     held(`Wind and stream leave no headway${p.where}`, p, ['planned through the water ', 'at least ']),
   'outside-method': (p) =>
     held(`The figures reach beyond what the calculation was made for${bracket(p.name)}${p.where}`, p, ['', 'up to ']),
+  'beyond-trials': (p) =>
+    held(
+      p.raw.measure === 'mass'
+        ? `No trial of this boat was made with such a weight${p.where}, so consumption is less sure`
+        : `No trial of this boat was made at such a speed${p.where}, so consumption is less sure`,
+      p,
+      ['', 'tried '],
+    ),
   porpoising: (p) => held(`The bow may start to bounce at the planned speed${p.where}`, p, ['trim ', 'limit ']),
   'on-bow-tube': (p) =>
     p.raw.level === 'no-go' ? 'Somebody sits on the bow tube at planing speed.' : 'Somebody sits on the bow tube.',
@@ -210,6 +218,8 @@ const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, sto
   'battery-temperature': (figure) => `Battery temperature not given${figure && `: ${figure} °C`}.`,
   'unmeasured-boat': (figure) =>
     `This boat has not been measured: consumption of boats like it${figure && `, give or take ${figure}`}.`,
+  'measured-boat': (figure) =>
+    `Consumption from trial runs of this boat${figure && `, give or take ${figure}`}, as it was on the days of the trials.`,
   'petrol-density': (figure) => `Petrol weighs ${figure || '0.745'} kg per litre.`,
   'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,

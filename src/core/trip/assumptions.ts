@@ -26,7 +26,8 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
     list.push({ code: 'drawn-factor', value: prepared.drawnFactor });
   }
   if (policy.reserve.length === 0) list.push({ code: 'reserve-rule' });
-  if (!craft.calibration) list.push({ code: 'unmeasured-boat', measure: 'share', value: fuel.spread });
+  const code = craft.calibration ? 'measured-boat' : 'unmeasured-boat';
+  list.push({ code, measure: 'share', value: fuel.spread });
   if (craft.store.kind === 'tank') list.push({ code: 'petrol-density', value: PETROL_DENSITY });
   const seasonal = prepared.hazards.some((h) => h.kind === 'keep-out' && h.zone?.season !== undefined);
   if (seasonal && conditions.departure === undefined) list.push({ code: 'keep-out-season' });

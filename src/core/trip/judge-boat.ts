@@ -208,7 +208,26 @@ function methodReasons(prepared: Prepared, run: Run): Reason[] {
   const hopping = indices(run.sailed, (s) => mayPorpoise(hull.deadriseDeg, s.steady.hull));
   if (hopping.length > 0)
     reasons.push({ code: 'porpoising', level: 'note', legs: hopping, fixes: [{ code: 'move-forward' }] });
-  return reasons;
+  return [...reasons, ...trialReasons(prepared, run)];
+}
+
+/** Further than this from what was tried, a measured boat's curves are a guess from it (the method's warning). */
+const BEYOND_TRIALS = 0.2;
+
+/** Loads and speeds of the trip that no trial came near; the spread has grown with them already. */
+function trialReasons({ trip }: Prepared, run: Run): Reason[] {
+  const tried = trip.craft.calibration?.tried;
+  if (!tried) return [];
+  const beyond = (measure: 'mass' | 'speed', figure: (s: Sailed) => number): Reason[] => {
+    const [least, most] = tried[measure];
+    const far = (s: Sailed) => figure(s) > most * (1 + BEYOND_TRIALS) || figure(s) < least / (1 + BEYOND_TRIALS);
+    const first = run.sailed.find(far);
+    if (!first) return [];
+    const value = figure(first);
+    const limit = value > most ? most : least;
+    return [{ code: 'beyond-trials', level: 'note', measure, value, limit, legs: indices(run.sailed, far) }];
+  };
+  return [...beyond('mass', (s) => s.afloat.mass), ...beyond('speed', (s) => s.speed)];
 }
 
 function indices(sailed: readonly Sailed[], matches: (s: Sailed) => boolean): readonly number[] {
