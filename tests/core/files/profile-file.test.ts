@@ -1,15 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { readProfile, writeProfile } from '../../../src/core/files/profile-file.ts';
+import { parametersOf } from '../../../src/core/trials/parameters.ts';
 import type { BoatProfile } from '../../../src/core/trials/shapes.ts';
-import { catamaran, planned, TWO, trialsOf } from '../trials/made-trials.ts';
+import { catamaran, planned, sailed, TWO, trialsOf } from '../trials/made-trials.ts';
 import { withAt } from './full-trips.ts';
+
+const asked = trialsOf(catamaran, [planned('a', TWO, 6), planned('b', TWO, 7)], { measuredBy: 'nobody' });
+const trials = sailed(
+  asked,
+  parametersOf(asked).list.map(({ mean }) => mean),
+);
 
 const profile: BoatProfile = {
   format: 'homeleg-profile',
   version: 1,
   name: 'invented boat',
   usual: 'usual',
-  trials: trialsOf(catamaran, [planned('a', TWO, 6), planned('b', TWO, 7)], { measuredBy: 'nobody' }),
+  trials,
 };
 
 const read = (value: unknown) => readProfile(JSON.stringify(value));
