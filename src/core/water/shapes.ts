@@ -10,6 +10,36 @@ export interface Stream {
   readonly rate: number;
 }
 
+/** One entry of a forecast; holds at its time, ISO 8601 with offset, and between entries by interpolation. */
+export interface WindAt extends Wind {
+  readonly time: string;
+  /** m/s; what a plan is held against is the mean wind, gusts are told. */
+  readonly gust?: number;
+}
+
+/** Streams of one place by hour from high water at the standard port. */
+export interface StreamPlace {
+  readonly name: string;
+  readonly lat: number;
+  readonly lon: number;
+  /** From `firstHour` on, one an hour: at mean springs and mean neaps. Lists are of one length. */
+  readonly firstHour: number;
+  readonly springs: readonly Stream[];
+  readonly neaps: readonly Stream[];
+}
+
+/** The tide of the day at the standard port that streams are told for; ranges m. */
+export interface Tide {
+  readonly port: string;
+  /** Of the high water nearest to the trip, ISO 8601 with offset. */
+  readonly highWater: string;
+  readonly range: number;
+  readonly meanSpringRange: number;
+  readonly meanNeapRange: number;
+  /** Height of that high water above chart datum, m. */
+  readonly highWaterHeight?: number;
+}
+
 /** Absent fields are unknown, never calm. */
 export interface Conditions {
   /** ISO 8601 with offset, such as 2026-07-15T09:30:00+01:00. */
