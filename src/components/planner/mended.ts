@@ -19,6 +19,12 @@ const WHERE: Partial<Record<Reason['code'], Card>> = {
   'fill-unknown': 'aboard',
   'seat-unknown': 'aboard',
   'nobody-aboard': 'aboard',
+  'no-helm': 'aboard',
+  'no-adult': 'aboard',
+  'helm-far': 'aboard',
+  'odd-weight': 'aboard',
+  'on-bow-tube': 'aboard',
+  'outside-boat': 'aboard',
 };
 
 const CARDS: Record<Fix['code'], Card> = {

@@ -67,6 +67,13 @@ const WAVES = ['waves ', 'limit '] as const;
 const HUMP = ['power over need at the hump ', 'wanted '] as const;
 const bracket = (name: string) => name && ` (${name})`;
 
+const EDGE: Record<string, string> = { tube: 'tube', transom: 'transom', gunwale: 'gunwale' };
+const LOST: Record<string, string> = {
+  sinks: 'goes under',
+  capsizes: 'turns over',
+  upends: 'goes under at one end',
+};
+
 const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'reserve-broken': (p) =>
     (p.raw.value ?? 0) < 0
@@ -113,6 +120,15 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
       'tubes immersed by ',
       'limit ',
     ]),
+  'low-freeboard': (p) => held(`The ${EDGE[p.name] ?? 'edge'} is close to the water`, p, ['clear by ', 'wanted ']),
+  'water-comes-in': (p) =>
+    p.value
+      ? `Water comes in over the ${EDGE[p.name] ?? 'edge'}: it lies ${p.size} under with this load.`
+      : `With this load where it is the boat ${LOST[p.name] ?? 'does not stay afloat'}.`,
+  'one-side-under': () => 'If everybody goes to one side, that side goes under.',
+  'helm-far': () => 'The helm sits too far from the engine for tiller and kill cord.',
+  'too-few-seats': (p) => held('More people than seats', p, ['', 'seats ']),
+  'odd-weight': (p) => held('Somebody weighs more than seems right: check the figure', p, ['', 'usually up to ']),
   'off-balance': (p) => held(`The load sits too far to ${side(p.raw.value)}`, { ...p, value: p.size }),
   overtrimmed: (p) => {
     const aft = (p.raw.value ?? 0) < (p.raw.limit ?? 1);
@@ -153,7 +169,7 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'temperature-unknown': () => 'How warm the battery is was not given.',
   'nobody-aboard': () => 'Nobody is aboard yet.',
   'no-helm': () => 'Nobody is at the helm yet.',
-  'no-adult': () => 'No adult is aboard.',
+  'no-adult': () => 'No adult is aboard: a child does not take a power boat out alone.',
 };
 
 /** One sentence on why the verdict is no better, with the figure and what it is held against. */
@@ -277,12 +293,16 @@ export function tippingText(tipping: TippingValue, m: Measures, store: StoreKind
 
 const BINDS: Record<Payload['binds'], (what: StoreKind) => string> = {
   plate: () => "the boat's plate sets the limit",
+  persons: () => 'the plate allows fewer people',
+  rule: () => 'the strictest published rule for such a boat without a plate sets the limit',
+  freeboard: () => 'with more the edge comes too close to the water',
+  stability: () => 'with more the side goes under when everybody is on it',
   floating: () => 'with more the boat floats too low, or is heavier than the calculation was made for',
   planing: () => 'with more the boat does not plane',
   speed: () => 'with more the planned speed is not held',
   reserve: (what) => `with more the ${what} is not enough for the reserve or a bad day`,
   'search-limit': () => 'no more than that was tried',
-  'no-plate': () => "no figure from a builder's plate is known",
+  'no-plate': () => 'no plate was read, and no rule or figure of the boat gives a limit instead',
 };
 
 /** To leave more than this share of all weight ashore is no advice. */

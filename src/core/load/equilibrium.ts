@@ -34,6 +34,8 @@ const ROUNDS = 40;
 const STEP = { level: 0.12, slope: 0.12 };
 /** Found within a hundredth of a millimetre, and as good in slope. */
 const FOUND = 1e-6;
+/** Near enough to begin with, m. */
+const ROUGHLY = 0.02;
 
 /**
  * Attitude in which weight and buoyancy balance, by large angles: volume as heavy as the boat, and its centre straight
@@ -44,8 +46,8 @@ export function equilibrium(body: FloatBody, weight: Weight, density: number): F
   const upright = symmetric && weight.y === 0;
   const wanted = weight.mass / density;
   if (wanted >= body.volume) return { state: 'sinks' };
-  const start = levelFor(slices, body.middle, wanted);
-  let found = solved(body, weight, wanted, { level: start, bowUp: 0, heel: 0 });
+  const level = levelFor(slices, body.middle, wanted, ROUGHLY);
+  let found = solved(body, weight, wanted, { level, bowUp: 0, heel: 0 });
   if (!('state' in found) && upright && stiffness(slices, body.middle, weight, found).across <= 0) {
     // Upright it stands on a knife's edge: it falls to the side until something holds it.
     const leaning = solved(body, weight, wanted, { ...found, heel: 0.6 });
@@ -81,15 +83,21 @@ function floatingAt(body: FloatBody, surface: Surface): Floating {
 }
 
 /** Height of the water over the keel at which the level boat displaces this volume, m. */
-export function levelFor(slices: readonly Slice[], middle: number, volume: number): number {
+export function levelFor(slices: readonly Slice[], middle: number, volume: number, within = FOUND): number {
   let low = 0;
   let high = 2;
-  for (let halving = 0; halving < 24; halving++) {
-    const level = (low + high) / 2;
-    if (immersedUnder(slices, middle, { level, bowUp: 0, heel: 0 }).volume < volume) low = level;
+  let level = 0.2;
+  for (let round = 0; round < 40 && high - low > FOUND; round++) {
+    const sum = immersedUnder(slices, middle, { level, bowUp: 0, heel: 0 });
+    const off = sum.volume - volume;
+    if (off < 0) low = level;
     else high = level;
+    const next = level - off / sum.area;
+    if (Math.abs(next - level) < within) return next;
+    // Newton while it stays between what is known, else halving.
+    level = next > low && next < high ? next : (low + high) / 2;
   }
-  return (low + high) / 2;
+  return level;
 }
 
 type Lost = { readonly state: 'sinks' | 'capsizes' | 'upends' };

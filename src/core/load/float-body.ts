@@ -39,14 +39,12 @@ export interface FloatBody {
 /** Why nothing is known of how a hull floats: its record has neither tubes nor the height of the transom. */
 export type FloatLacks = 'tubes' | 'transom-height';
 
-/** Nodes and weights of Gauss-Legendre quadrature on 0 to 1; six points, exact for polynomials of degree 11. */
+/** Nodes and weights of Gauss-Legendre quadrature on 0 to 1; four points, exact for polynomials of degree 7. */
 const GAUSS = [
-  [0.033765242898424, 0.085662246189585],
-  [0.169395306766868, 0.180380786524069],
-  [0.380690406958402, 0.233956967286345],
-  [0.619309593041598, 0.233956967286345],
-  [0.830604693233132, 0.180380786524069],
-  [0.966234757101576, 0.085662246189585],
+  [0.069431844202974, 0.173927422568727],
+  [0.330009478207572, 0.326072577431273],
+  [0.669990521792428, 0.326072577431273],
+  [0.930568155797026, 0.173927422568727],
 ] as const;
 
 /** Underside of the floor between the tubes over their diameter (common practice, no source): a catamaran's tunnel, a tender's floor. */
@@ -64,6 +62,17 @@ const INSIDE = 0.2;
  * for the type, sheer and floor heights taken from the type: good to about a tenth of the draft.
  */
 export function floatBody(hull: Hull): FloatBody | FloatLacks {
+  const known = KNOWN.get(hull);
+  if (known) return known;
+  const found = bodyOf(hull);
+  KNOWN.set(hull, found);
+  return found;
+}
+
+/** Hulls do not change; a plan asks for the same one again and again. */
+const KNOWN = new WeakMap<Hull, FloatBody | FloatLacks>();
+
+function bodyOf(hull: Hull): FloatBody | FloatLacks {
   if (hull.form === 'inflatable-catamaran' || hull.form === 'flat-floor-inflatable' || hull.form === 'rib') {
     return hull.tube ? onTubes(hull, hull.tube) : 'tubes';
   }
@@ -87,14 +96,17 @@ function onTubes(hull: Hull, { diameter, spacing, length }: NonNullable<Hull['tu
   const top = z + radius;
   const floor = (hull.form === 'inflatable-catamaran' ? FLOOR.tunnel : FLOOR.flat) * diameter;
   const reach = hull.form === 'inflatable-catamaran' ? TUNNEL * hull.wettedLength : hull.wettedLength;
-  spread(0, reach, (x, thickness) => {
+  const across = (x: number, thickness: number): void => {
     const share = hull.form === 'inflatable-catamaran' ? 1 : fullness(hull.form as OneBow, x / reach);
     const y = inner * share;
     if (y <= 0) return;
     const ring =
       hull.form === 'rib' ? [0, 0, y, chine, y, top, -y, top, -y, chine] : [y, floor, y, top, -y, top, -y, floor];
     slices.push({ x, thickness, ring });
-  });
+  };
+  // The floor of a catamaran does not narrow.
+  const pieces = hull.form === 'inflatable-catamaran' ? 1 : 2;
+  for (let piece = 0; piece < pieces; piece++) spread((piece * reach) / pieces, reach / pieces, across);
   const edges: Edge[] = [];
   for (const side of [-1, 1]) {
     for (const x of [aft, aft + length]) edges.push({ part: 'tube', x, y: (side * spacing) / 2, z, radius });

@@ -4,6 +4,7 @@ import type { Problem, Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
 import { easierSpeed } from './easier-speed.ts';
 import { fillNeeded } from './fill-needed.ts';
+import { FloatLimits } from './floating.ts';
 import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
 import { asked, climbed, climbOf, holding } from './holding.ts';
 import { judgeBoat } from './judge-boat.ts';
@@ -71,6 +72,7 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed);
   const { run, usable, reserve } = fuel;
   const balance = balanceAt(prepared.base, prepared.storeMass(run.scenario.weighs));
+  const floats = new FloatLimits(prepared, balance);
   const spread = withGauge(prepared, run, fuel.need, usable);
   const low = Math.min(needAt(spread, 0.1), run.need);
   const high = Math.max(needAt(spread, 0.9), run.need);
@@ -82,7 +84,7 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
     ...judgeBoat(prepared, run, balance, { asked: all, ...climb }),
-    ...judgePlaces(prepared, run, balance),
+    ...judgePlaces(prepared, run, balance, floats),
     ...judgeWater(prepared, fuel),
   ]);
   const holds = options.quick ? undefined : holding(prepared, run, all);
@@ -111,9 +113,9 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
     range: run.possible ? ranges(prepared, run, usable - reserve) : { oneWay: 0, outAndHome: 0 },
     balance,
     payload: holds
-      ? payload(prepared, fuel, balance, holds, humpSpeed)
+      ? payload(prepared, fuel, balance, { holds, floats, humpSpeed })
       : { extra: undefined, binds: 'search-limit', counted: balance.counted },
-    tipping: holds ? tippingValues(prepared, fuel, reasons, balance, holds, humpSpeed) : [],
+    tipping: holds ? tippingValues(prepared, fuel, reasons, balance, { holds, floats, humpSpeed }) : [],
     fillNeeded: filled,
     assumptions: assumptions(prepared, fuel),
   };

@@ -4,6 +4,7 @@ import { usableCharge } from '../drive/battery.ts';
 import { idleFlow } from '../drive/demand.ts';
 import { FULL_FILL, fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
 import { type BalanceBase, balanceBase } from '../load/balance.ts';
+import { type FloatBody, floatBody } from '../load/float-body.ts';
 import { placed } from '../load/placing.ts';
 import type { Load } from '../load/shapes.ts';
 import { sailedLegs } from '../route/sailed-legs.ts';
@@ -19,6 +20,8 @@ export interface Prepared {
   readonly trip: Trip;
   readonly waters: Waters | undefined;
   readonly base: BalanceBase;
+  /** What keeps the boat up; undefined where its record does not tell. */
+  readonly body: FloatBody | undefined;
   readonly unknownSeats: readonly string[];
   /** What moving everybody of unknown seat from the aft-most to the foremost adds to the moment, kg m. */
   readonly forwardMoment: number;
@@ -64,10 +67,12 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
   };
   const boat = boatAt(expected(givenOf(trip)).batteryTemperatureC);
   const store = craft.store;
+  const body = floatBody(craft.hull);
   return {
     trip,
     waters,
     base,
+    body: typeof body === 'string' ? undefined : body,
     unknownSeats,
     forwardMoment: unknownSeats.length > 0 ? balanceBase(craft, seatedForward(trip)).momentX - base.momentX : 0,
     stretches: cut.stretches.map((s) => ({ ...s, distance: s.distance * drawnFactor })),

@@ -72,6 +72,9 @@ export type ReasonCode =
   | 'on-bow-tube'
   | 'outside-boat'
   | 'low-in-water'
+  | 'low-freeboard'
+  | 'water-comes-in'
+  | 'one-side-under'
   // the water
   | 'crosses-land'
   | 'crosses-keep-out'
@@ -93,7 +96,10 @@ export type ReasonCode =
   | 'temperature-unknown'
   | 'nobody-aboard'
   | 'no-helm'
-  | 'no-adult';
+  | 'no-adult'
+  | 'helm-far'
+  | 'too-few-seats'
+  | 'odd-weight';
 
 export type Measure =
   | 'amount'
@@ -196,7 +202,18 @@ export interface BadCase {
 export interface Payload {
   /** Extra kg that may still come aboard; negative: to be left behind; undefined: not known. */
   readonly extra: number | undefined;
-  readonly binds: 'plate' | 'floating' | 'planing' | 'speed' | 'reserve' | 'search-limit' | 'no-plate';
+  readonly binds:
+    | 'plate'
+    | 'persons'
+    | 'rule'
+    | 'floating'
+    | 'freeboard'
+    | 'stability'
+    | 'planing'
+    | 'speed'
+    | 'reserve'
+    | 'search-limit'
+    | 'no-plate';
   /** kg all persons, gear and what else the plate counts, now and allowed. */
   readonly counted: number;
   readonly allowed?: number;

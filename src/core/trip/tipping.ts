@@ -3,7 +3,7 @@ import { beaufortOf } from '../water/beaufort.ts';
 import { largestHolding } from './bisect.ts';
 import { type Answer, Edge } from './edge.ts';
 import { fillFor, fullFill } from './fill-needed.ts';
-import { floatVerdict } from './floating.ts';
+import type { FloatLimits } from './floating.ts';
 import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, verdictFrom, worse } from './holding.ts';
 import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-water.ts';
@@ -50,6 +50,13 @@ interface Knob {
   question(value: number): FuelQuestion;
 }
 
+/** What the boat says of more mass and more wind. */
+export interface TippingAsked {
+  readonly holds: Holding;
+  readonly floats: FloatLimits;
+  readonly humpSpeed: number | undefined;
+}
+
 /**
  * Where the verdict turns, one thing changed at a time: people and gear (kg), every consumption (factor), wind (m/s)
  * and fill (share). A go or marginal trip is turned for the worse, a no-go for the better; a knob that cannot turn it
@@ -60,14 +67,13 @@ export function tippingValues(
   fuel: FuelVerdict,
   reasons: readonly Reason[],
   balance: LoadBalance,
-  holds: Holding,
-  humpSpeed: number | undefined,
+  { holds, floats, humpSpeed }: TippingAsked,
 ): readonly TippingValue[] {
   const standing = verdictOf(reasons.filter((r) => !MOVED.has(r.code)));
   if (standing === 'no-go' || !fuel.run.possible) return [];
   const now = verdictOf(reasons);
   const found: TippingValue[] = [];
-  for (const knob of knobs(prepared, fuel, balance, holds)) {
+  for (const knob of knobs(prepared, fuel, balance, { holds, floats })) {
     const turned = turning(prepared, knob, { fuel, standing, now, humpSpeed });
     if (turned) found.push(turned);
   }
@@ -125,7 +131,12 @@ function turning(prepared: Prepared, knob: Knob, { fuel, standing, now, humpSpee
   return { knob: knob.knob, from: now, to, value, now: knob.now, direction: sign > 0 ? 'up' : 'down' };
 }
 
-function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, holds: Holding): readonly Knob[] {
+function knobs(
+  prepared: Prepared,
+  fuel: FuelVerdict,
+  balance: LoadBalance,
+  { holds, floats }: Pick<TippingAsked, 'holds' | 'floats'>,
+): readonly Knob[] {
   const { trip } = prepared;
   const { plate } = trip.craft.hull;
   const spare = plate && plate !== 'none' && plate.maxLoad !== undefined ? plate.maxLoad - balance.counted : Infinity;
@@ -144,7 +155,7 @@ function knobs(prepared: Prepared, fuel: FuelVerdict, balance: LoadBalance, hold
       planned: true,
       // Need goes about with all-up mass.
       guess: crew + balance.allUpMass * (Math.exp(slack) - 1),
-      limit: (kg) => (kg - crew > spare ? 'no-go' : floatVerdict(prepared, balance.allUpMass + kg - crew)),
+      limit: (kg) => (kg - crew > spare ? 'no-go' : floats.verdict(kg - crew)),
       boat: (kg, wanted) => holds.allows(wanted, kg - crew),
       question: (kg) => ({ tweak: { extraMass: kg - crew, use: 1 } }),
     },

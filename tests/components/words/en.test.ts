@@ -37,6 +37,12 @@ const REASON_CODES = everyOne<ReasonCode>({
   'on-bow-tube': true,
   'outside-boat': true,
   'low-in-water': true,
+  'low-freeboard': true,
+  'water-comes-in': true,
+  'one-side-under': true,
+  'helm-far': true,
+  'too-few-seats': true,
+  'odd-weight': true,
   'no-adult': true,
   'bad-case-dry': true,
   'nothing-usable': true,
@@ -292,7 +298,19 @@ describe('fixText, tippingText and payloadText', () => {
   });
 
   it('say how much may still come aboard, and that nobody knows without a plate', () => {
-    const binds: Payload['binds'][] = ['plate', 'planing', 'speed', 'reserve', 'search-limit', 'no-plate'];
+    const binds: Payload['binds'][] = [
+      'plate',
+      'persons',
+      'rule',
+      'floating',
+      'freeboard',
+      'stability',
+      'planing',
+      'speed',
+      'reserve',
+      'search-limit',
+      'no-plate',
+    ];
     for (const bound of binds) {
       for (const extra of [undefined, -34, 0, 85, Infinity, Number.NaN]) {
         const text = payloadText({ extra, binds: bound, counted: 210 }, nautical, 'fuel');

@@ -117,7 +117,7 @@ describe('the crew', () => {
 
   it('has an adult, and somebody at the helm', () => {
     const children = planOf(seated((item) => (item.kind === 'adult' ? { ...item, kind: 'child', mass: 30 } : item)));
-    expect(reasonOf(children, 'no-adult')?.level).toBe('marginal');
+    expect(reasonOf(children, 'no-adult')?.level).toBe('no-go');
     const adrift = planOf(seated(({ helm, ...item }) => item));
     expect(reasonOf(adrift, 'no-helm')?.level).toBe('marginal');
   });
@@ -132,6 +132,47 @@ describe('the crew', () => {
       load: { ...trip.load, items: [...trip.load.items, stones] },
     });
     expect(reasonOf(plan, 'low-in-water')?.level).toBe('no-go');
+  });
+});
+
+describe('a load that cannot be right', () => {
+  const withItems = (change: (items: Trip['load']['items']) => Trip['load']['items']): Trip => {
+    const trip = soundTrip();
+    const hull = { ...trip.craft.hull, plate: 'none' as const };
+    return { ...trip, craft: { ...trip.craft, hull }, load: { ...trip.load, items: change(trip.load.items) } };
+  };
+
+  it('is a person of 500 kg', () => {
+    const plan = planOf(withItems(([first, ...rest]) => [{ ...first!, mass: 500 }, ...rest]));
+    expect(reasonOf(plan, 'odd-weight')).toMatchObject({ level: 'marginal', value: 500 });
+  });
+
+  it('is a child alone: a no-go', () => {
+    const plan = planOf(withItems(() => [{ id: 'c', kind: 'child', mass: 35, station: 'helm', helm: true }]));
+    expect(reasonOf(plan, 'no-adult')?.level).toBe('no-go');
+  });
+
+  it('is more people than seats', () => {
+    const many = Array.from({ length: 7 }, (_, i) => {
+      return { id: `c${i}`, kind: 'child' as const, mass: 25, at: { x: 1.2, y: 0.1 * (i - 3) } };
+    });
+    expect(reasonOf(planOf(withItems((items) => [...items, ...many])), 'too-few-seats')?.level).toBe('marginal');
+  });
+
+  it('is a weight at the transom that puts it under: a no-go', () => {
+    const anvil = { id: 'anvil', kind: 'gear' as const, mass: 330, at: { x: 0.1, y: 0, z: 0.2 } };
+    const plan = planOf(withItems((items) => [...items, anvil]));
+    expect(reasonOf(plan, 'water-comes-in')?.level).toBe('no-go');
+    expect(plan.verdict).toBe('no-go');
+  });
+
+  it('is a helm in the bow, out of reach of tiller and kill cord', () => {
+    const plan = planOf(
+      withItems((items) =>
+        items.map((item) => (item.helm ? { ...item, station: undefined, at: { x: 2.4, y: 0 } } : item)),
+      ),
+    );
+    expect(reasonOf(plan, 'helm-far')?.level).toBe('marginal');
   });
 });
 

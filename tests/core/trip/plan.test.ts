@@ -288,11 +288,34 @@ describe('safe payload', () => {
     expect(plan.payload.binds).toBe('plate');
   });
 
-  it('is not known without a plate', () => {
+  const without = (change: Partial<Trip['craft']['hull']>): Plan => {
     const trip = soundTrip();
-    const plan = planOf({ ...trip, craft: { ...trip.craft, hull: { ...trip.craft.hull, plate: 'none' } } });
-    expect(plan.payload.extra).toBeUndefined();
+    return planOf({ ...trip, craft: { ...trip.craft, hull: { ...trip.craft.hull, ...change } } });
+  };
+
+  it('is not known while the plate is not read, whatever the boat could float', () => {
+    expect(without({ plate: undefined }).payload).toMatchObject({ extra: undefined, binds: 'no-plate' });
+    expect(without({ plate: { scheme: 'eu', persons: 4 } }).payload.extra).toBeUndefined();
+  });
+
+  it('comes from how the boat floats where there is no plate and no rule covers its form', () => {
+    const plan = without({ plate: 'none' });
+    expect(plan.payload.extra).toBeDefined();
+    expect(plan.payload.counted + plan.payload.extra!).toBeLessThanOrEqual(plan.payload.allowed! + 1e-9);
     expect(reasonOf(plan, 'no-plate')?.level).toBe('marginal');
+  });
+
+  it('is not known without plate, rule and figures of the boat', () => {
+    expect(without({ plate: 'none', tube: undefined }).payload).toMatchObject({ extra: undefined, binds: 'no-plate' });
+  });
+
+  it('sends ashore the lightest who are too many for the plate', () => {
+    const trip = soundTrip();
+    const people = trip.load.items.filter(({ kind }) => kind === 'adult');
+    const plan = without({ plate: { scheme: 'eu', maxLoad: 420, persons: people.length - 1, category: 'C' } });
+    const lightest = Math.min(...people.map(({ mass }) => mass));
+    expect(plan.payload.binds).toBe('persons');
+    expect(plan.payload.extra).toBeCloseTo(-lightest, 6);
   });
 });
 
