@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { property, query, state } from 'lit/decorators.js';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { HOUR, MINUTE } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
@@ -13,7 +13,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { runWords, trialWords, refillWords as words } from '../words/en-trials.ts';
+import { runWords, trackWords, trialWords, refillWords as words } from '../words/en-trials.ts';
 import './aboard-field.ts';
 import type { LoadTyped } from './aboard-field.ts';
 import { entryFormStyles } from './entry-form.styles.ts';
@@ -39,6 +39,10 @@ export class RefillForm extends LitElement {
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
   @state() private tried = false;
+  /** What came of a track. */
+  @state() private said = '';
+
+  @query('input[type=file]') private picker!: HTMLInputElement;
 
   override focus(): void {
     this.renderRoot.querySelector<HTMLElement>('h3')?.focus();
@@ -86,8 +90,16 @@ export class RefillForm extends LitElement {
           <button type="button" ?disabled=${entry.spent.length >= MOST_SPEEDS} @click=${() => this.#type({ spent: [...entry.spent, {}] })}>
             ${words.addSpeed}
           </button>
-          <slot name="from-track"></slot>
+          <button type="button" @click=${() => this.picker.click()}>${words.fromTrack}</button>
+          <input
+            type="file"
+            accept=".gpx,application/gpx+xml"
+            tabindex="-1"
+            aria-label=${words.fromTrack}
+            @change=${this.#trackPicked}
+          />
         </div>
+        <p role="status" class="hint">${this.said}</p>
         <p id="spent-hint" class="hint">${words.spentHint}</p>
       </fieldset>
       <div class="fields wide">
@@ -161,6 +173,35 @@ export class RefillForm extends LitElement {
         <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d="M3 3L13 13M13 3L3 13" /></svg>
       </button>
     </div>`;
+  }
+
+  /** All tracks of the file together are the trip. */
+  async #trackPicked(): Promise<void> {
+    const file = this.picker.files?.[0];
+    this.picker.value = '';
+    if (!file) return;
+    this.said = trackWords.reading(file.name);
+    try {
+      const [{ readTracks }, { spentOf }, { textOfBytes }] = await Promise.all([
+        import('./track-reader.ts'),
+        import('./spent-of.ts'),
+        import('../../core/files/text-of-bytes.ts'),
+      ]);
+      const text = async () => textOfBytes(new Uint8Array(await file.arrayBuffer()));
+      const read = await readTracks(
+        [{ name: file.name, text }],
+        Date.now() / 1000,
+        () => {},
+        () => this.isConnected,
+      );
+      const pieces = read?.tracks.flatMap(({ measured }) => measured.pieces) ?? [];
+      const spent = spentOf({ time: new Float64Array(), pieces, noise: 0 });
+      const problem = read?.refused[0]?.problems[0]?.message;
+      this.said = spent.length > 0 ? words.taken(spent.length) : (problem ?? words.nothingTaken);
+      if (spent.length > 0) this.#type({ spent });
+    } catch {
+      this.said = trackWords.failed;
+    }
   }
 
   #put(i: number, spent: SpentEntry): void {

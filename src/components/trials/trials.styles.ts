@@ -146,6 +146,17 @@ export const trialsStyles = css`
     min-height: 80px;
   }
 
+  @container (max-width: 480px) {
+    .inside {
+      margin-inline: 10px;
+    }
+
+    .found,
+    .form {
+      padding: 12px 10px;
+    }
+  }
+
   @media print {
     .tools,
     .note,

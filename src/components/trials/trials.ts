@@ -1,12 +1,12 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import type { BoatProfile, Trials } from '../../core/trials/shapes.ts';
+import type { BoatProfile, Run, Trials } from '../../core/trials/shapes.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import { plannerWords } from '../words/en-planner.ts';
 import { profileWords, refillWords, runWords, trialWords as words } from '../words/en-trials.ts';
-import { duplicatedRun, leftOut, withoutRefill, withoutRun, withRefill, withRun } from './edit-trials.ts';
+import { duplicatedRun, leftOut, withoutRefill, withoutRun, withRefill, withRun, withRuns } from './edit-trials.ts';
 import { FitMaker } from './fit-maker.ts';
 import './fit-report.ts';
 import type { FoulingPicked } from './fit-report.ts';
@@ -24,6 +24,7 @@ import type { RowAsked } from './run-table.ts';
 import { sampleProfile } from './sample.ts';
 import './setups-field.ts';
 import type { SetupsEdited } from './setups-field.ts';
+import type { RunsMade } from './track-import.ts';
 import { trialsStyles } from './trials.styles.ts';
 import { firstWork, type Work } from './work.ts';
 import { WorkKeeper } from './work-keeper.ts';
@@ -83,8 +84,9 @@ export class TrialsBench extends LitElement {
       ${this.#tools()} ${this.#notes()}
       ${this.#card('boat', 1, words.boat, trials.hull.name, () => this.#boat(trials))}
       ${this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials))}
+      ${this.#card('tracks', 3, words.tracks, '', () => this.#tracks(profile))}
       ${this.#found(profile)}
-      ${this.#card('refills', 3, words.refills, this.#refillsState(trials), () => this.#refills(trials))}
+      ${this.#card('refills', 4, words.refills, this.#refillsState(trials), () => this.#refills(trials))}
       ${this.#profileSection()}
     </div>`;
   }
@@ -179,6 +181,21 @@ export class TrialsBench extends LitElement {
     `;
   }
 
+  #tracks({ trials, usual }: BoatProfile) {
+    return html`<homeleg-track-import
+      .trials=${trials}
+      usual=${usual}
+      .measures=${this.#measures}
+      @runs-made=${({ detail }: RunsMade) => this.#runsMade(detail.runs)}
+    ></homeleg-track-import>`;
+  }
+
+  #runsMade(runs: readonly Run[]): void {
+    this.#changeTrials(withRuns(this.work.profile.trials, runs), words.runsAdded(runs.length));
+    this.openCards = new Set([...this.openCards, 'runs']);
+    this.#focus('#add-run');
+  }
+
   #refillsState({ refills }: Trials): string {
     return refills.length > 0 ? String(refills.length) : '';
   }
@@ -251,6 +268,7 @@ export class TrialsBench extends LitElement {
   #toggled(card: Card, event: Event): void {
     const { open } = event.currentTarget as HTMLDetailsElement;
     if (open === this.openCards.has(card)) return;
+    if (open && card === 'tracks') void import('./track-import.ts');
     const cards = new Set(this.openCards);
     if (open) cards.add(card);
     else cards.delete(card);
