@@ -30,7 +30,7 @@ export interface FloatBody {
   readonly middle: number;
   /** Both tubes, m3; 0 for a boat without. */
   readonly tubeVolume: number;
-  /** What tubes and bottom displace with the edge just under, m3. */
+  /** What tubes and bottom displace level, as water first comes in, m3. */
   readonly volume: number;
   /** Breadth between the places where people would crowd to one side, halved, m: the tube, and inside it. */
   readonly side: { readonly outer: number; readonly inner: number };
@@ -53,12 +53,15 @@ const FLOOR = { tunnel: 0.5, flat: 0.146 };
 const TUNNEL = 0.8;
 /** A RIB's tube sits on the chine with its middle so many radii above it (derived from records with a transom height). */
 const ABOVE_CHINE = 0.4;
+/** Of a rigid boat: gunwale above the transom's cut for the engine, and half the width of that cut, m (common practice, no source). */
+const GUNWALE_OVER_CUT = 0.1;
+const HALF_CUT = 0.25;
 /** Somebody at the side of a rigid boat sits this far inside the gunwale, m (common practice, no source). */
 const INSIDE = 0.2;
 
 /**
  * The watertight body of a hull from its record: twin tubes and the floor or V bottom between them, or a V or flat
- * bottom with straight sides up to the height of the transom, whose cut is where water first comes in. Bows are drawn
+ * bottom with straight sides. Water first comes in over the transom's cut, whose height the record gives. Bows are drawn
  * for the type, sheer and floor heights taken from the type: good to about a tenth of the draft.
  */
 export function floatBody(hull: Hull): FloatBody | FloatLacks {
@@ -124,26 +127,32 @@ function rigid(hull: Hull, form: OneBow, height: number): FloatBody {
   const { bow } = ends(hull);
   const chine = Math.min(hull.planingBeam, hull.beam) / 2;
   const rise = Math.min(chine * Math.tan(hull.deadriseDeg * DEGREE), 0.9 * height);
+  const top = height + GUNWALE_OVER_CUT;
   const slices: Slice[] = [];
   const gunwale = (x: number): number => (hull.beam / 2) * fullness(form, Math.max(0, x) / bow);
+  // Between the cut and the gunwale nothing is carried: water is in by then.
+  let over = 0;
   for (const half of [0, 1]) {
     spread((half * hull.wettedLength) / 2, hull.wettedLength / 2, (x, thickness) => {
       const b = gunwale(x);
       const c = Math.min(chine * fullness(form, x / hull.wettedLength), b);
-      slices.push({ x, thickness, ring: [0, 0, c, rise, b, height, -b, height, -c, rise] });
+      const atCut = c + ((b - c) * (height - rise)) / (top - rise);
+      over += thickness * (b + atCut) * GUNWALE_OVER_CUT;
+      slices.push({ x, thickness, ring: [0, 0, c, rise, b, top, -b, top, -c, rise] });
     });
   }
   const edges: Edge[] = [];
   for (const side of [-1, 1]) {
-    edges.push({ part: 'transom', x: 0, y: side * gunwale(0), z: height, radius: 0 });
-    for (const share of [0.25, 0.5, 0.75]) {
+    edges.push({ part: 'transom', x: 0, y: side * HALF_CUT, z: height, radius: 0 });
+    for (const share of [0, 0.25, 0.5, 0.75]) {
       const x = share * bow;
-      edges.push({ part: 'gunwale', x, y: side * gunwale(x), z: height, radius: 0 });
+      edges.push({ part: 'gunwale', x, y: side * gunwale(x), z: top, radius: 0 });
     }
   }
-  edges.push({ part: 'gunwale', x: bow, y: 0, z: height, radius: 0 });
+  edges.push({ part: 'gunwale', x: bow, y: 0, z: top, radius: 0 });
   const outer = Math.max(hull.beam / 2 - INSIDE, 0);
-  return made(slices, edges, hull, 0, { outer, inner: outer });
+  const body = made(slices, edges, hull, 0, { outer, inner: hull.beam / 4 });
+  return { ...body, volume: body.volume - over };
 }
 
 function made(
