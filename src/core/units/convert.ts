@@ -17,3 +17,5 @@ export const US_GALLON_L = 3.785411784;
 /** Imperial gallon in litres. */
 export const IMPERIAL_GALLON_L = 4.54609;
 export const DEGREE = Math.PI / 180;
+/** m/s of a force of the Beaufort scale to the power of 1.5: the middle of each class (WMO, from memory). */
+export const BEAUFORT_WIND = 0.836;
