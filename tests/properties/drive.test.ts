@@ -184,7 +184,7 @@ describe('a 15 hp four-stroke on a planing boat', () => {
     );
   });
 
-  it('flat out burns the same whatever it carries, with a propeller that lets it reach rated revs', () => {
+  it('flat out burns the same within 5 % whatever it carries, with a propeller that lets it reach rated revs', () => {
     const propped = driveModel(petrolDrive(15, '4s-carb', inchPropeller(9.25, 10)), { density: 1025, form: 'rib' });
     const fullThrottle = (mass: number) => {
       let speed = 4;
@@ -197,7 +197,7 @@ describe('a 15 hp four-stroke on a planing boat', () => {
       expect(point.revShare).toBeLessThan(1.08);
       return litresPerHour(point.flow);
     };
-    expect(Math.abs(fullThrottle(540) / fullThrottle(700) - 1)).toBeLessThan(0.03);
+    expect(Math.abs(fullThrottle(540) / fullThrottle(700) - 1)).toBeLessThan(0.05);
   });
 });
 

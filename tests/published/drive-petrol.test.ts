@@ -86,14 +86,14 @@ describe('fuel at part load', () => {
     }
   });
 
-  it('falls short of a magazine: a tenth fewer revs saves a fifth here, half there (Trade-A-Boat, June 2019, p. 95)', () => {
+  it('falls short of a magazine: a tenth fewer revs saves a quarter here, half there (Trade-A-Boat, June 2019, p. 95)', () => {
     const { inputs, expected, tolerance } = check<{ rpm: [number, number] }>('P-rpm-2.5hp');
     const [full, eased] = inputs.rpm;
     const law = fuelLaw(petrolDrive(2.5, '4s-carb'));
     const at = (rpm: number) => fuelFlow(law, (rpm / full) * boatTorqueShare(rpm / full), rpm / full);
     const ratio = at(eased) / at(full);
     expect(ratio).toBeGreaterThan(expected.fuel_rate_ratio! + tolerance.ratio_abs!);
-    expect(ratio).toBeCloseTo(0.79, 2);
+    expect(ratio).toBeCloseTo(0.755, 3);
   });
 });
 

@@ -31,36 +31,36 @@ function flowSpread({ flow }: CurvePoint): number {
   return Math.log(flow.high / flow.median) / Z90;
 }
 
-// The method asks for about 20 % of resistance planing, 30 % below, and 30 % of consumption.
+// The method asks for about 20 % of resistance planing, 30 % below, and 30 % of consumption. At displacement
+// speed five measured boats differ from it by more than a third, see measured.test.ts, so there it is given 40 %.
 describe('what is not known of an unmeasured boat', () => {
   for (const [name, craft] of crafts) {
-    it(`spreads the resistance of the hull of ${name} by 20 % planing, 25 to 30 % at displacement speed`, () => {
+    it(`spreads the resistance of the hull of ${name} by 20 % planing, 25 to 30 % on the hump, 40 % at displacement speed`, () => {
       const spread = (regime: Regime) => meanOver(craft, regime, (point) => hullSpread(craft, point));
       expect(spread('planing')).toBeGreaterThan(0.19);
       expect(spread('planing')).toBeLessThan(0.21);
-      expect(spread('displacement')).toBeGreaterThan(0.25);
-      expect(spread('displacement')).toBeLessThan(0.3);
-      // Falls short on the hump: 23 to 25 %, where 25 to 30 % were asked for.
-      expect(spread('hump')).toBeGreaterThan(0.22);
-      expect(spread('hump')).toBeLessThan(0.26);
+      expect(spread('displacement')).toBeGreaterThan(0.38);
+      expect(spread('displacement')).toBeLessThan(0.42);
+      expect(spread('hump')).toBeGreaterThan(0.25);
+      expect(spread('hump')).toBeLessThan(0.3);
     });
 
-    it(`spreads the consumption of ${name} by 23 to 31 % on the hump and above`, () => {
+    it(`spreads the consumption of ${name} by 23 to 32 % on the hump and above`, () => {
       for (const regime of ['hump', 'planing'] as const) {
         expect(meanOver(craft, regime, flowSpread)).toBeGreaterThan(0.23);
-        expect(meanOver(craft, regime, flowSpread)).toBeLessThan(0.31);
+        expect(meanOver(craft, regime, flowSpread)).toBeLessThan(0.32);
       }
     });
   }
 
-  it('spreads consumption at displacement speed by 24 % for a two-stroke, and by more than asked for a four-stroke: 38 to 45 %', () => {
+  it('spreads consumption at displacement speed by a quarter for a two-stroke, and by more than asked for a four-stroke: 38 to 48 %', () => {
     const slow = crafts.map(([, craft]) => meanOver(craft, 'displacement', flowSpread));
     expect(slow[2]!).toBeGreaterThan(0.23);
     expect(slow[2]!).toBeLessThan(0.27);
     // The spread of the friction share weighs heavily where little power is asked of a large engine.
     for (const four of slow.slice(0, 2)) {
       expect(four).toBeGreaterThan(0.3);
-      expect(four).toBeLessThan(0.46);
+      expect(four).toBeLessThan(0.48);
     }
   });
 });

@@ -3,7 +3,7 @@ import { GRAVITY, type Water } from '../units/constants.ts';
 import { DEGREE } from '../units/convert.ts';
 import { ittc57 } from './friction.ts';
 import { froudeLength, froudeVolume, speedCoefficient } from './froude.ts';
-import { humpShare, planingShare, waveGate } from './gates.ts';
+import { hullSpeedShare, humpShare, planingShare, waveGate } from './gates.ts';
 import { flatLiftFor, flatLiftSlope } from './planing-lift.ts';
 import { wettedLengthForLever } from './pressure-centre.ts';
 
@@ -101,7 +101,9 @@ export function hullResistance(
       surface *
       (ittc57(flooredReynolds((along * wetted) / water.viscosity)) + hull.roughness)) /
     cosTrim;
-  const base = slow * (friction + w * weight * Math.tan(trim * DEGREE));
+  const waves = w * Math.tan(trim * DEGREE);
+  const pressure = weight * (hull.form === 'displacement' ? larger(waves, hullSpeedShare(fnl)) : waves);
+  const base = slow * (friction + pressure);
 
   const displacementPart = (1 - s) * base;
   const planingPart = s * base;
@@ -127,4 +129,10 @@ export function hullResistance(
 function flooredReynolds(reynolds: number): number {
   const r = (reynolds / 1e5) ** 2;
   return 1e5 * Math.sqrt(Math.sqrt(r * r + 1));
+}
+
+/** The larger of two shares, smoothly: up to a fifth more where they are equal. */
+function larger(a: number, b: number): number {
+  const [a2, b2] = [a * a, b * b];
+  return Math.sqrt(Math.sqrt(a2 * a2 + b2 * b2));
 }

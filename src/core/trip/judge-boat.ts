@@ -17,7 +17,7 @@ const LATERAL = { target: 0.05, off: 0.1, capsizing: 0.2 };
 
 /**
  * Length Froude number above which a displacement hull needs more than this method says: a measured 5.2 m rowing boat
- * needed 1.4 times the power at 0.37 and 2.3 times at 0.41 (boatdesign.net report of July 2015).
+ * needed 1.4 times the power at 0.38 and 1.9 times at 0.42 (boatdesign.net report of July 2015).
  */
 const HULL_SPEED = 0.35;
 

@@ -29,10 +29,11 @@ describe('petrol over distance', () => {
         expect(hump!.point.speed / KNOT).toBeGreaterThan(7);
         expect(hump!.point.speed / KNOT).toBeLessThan(9.5);
         expect(plane!.point.speed - hump!.point.speed).toBeGreaterThan(4 * KNOT);
-        // Flat on the plane: full throttle costs up to a third more than the best.
+        // Flat on the plane: full throttle costs up to two fifths more than the best. Measured it was half more, on a
+        // 4.4 m runabout of 40 hp and a 4.75 m one of 60 hp (boatpoint.com.au 2004, boatsales.com.au 2007).
         const rise = fullThrottle(drawn).perMetre.median / plane!.point.perMetre.median;
         expect(rise).toBeGreaterThan(1.02);
-        expect(rise).toBeLessThan(1.35);
+        expect(rise).toBeLessThan(1.45);
         expect(drawn.bestPlaning?.speed).toBe(plane!.point.speed);
       });
     }
@@ -120,13 +121,13 @@ describe('a carburetted two-stroke beside a four-stroke of 15 hp', () => {
     expect(ratio).toBeLessThan(1.6);
   });
 
-  it('burns 1.8 to 2.1 times as much at walking pace, but falls short of that at 5 knots: 1.6 times', () => {
+  it('burns 1.8 to 2.2 times as much at walking pace, but falls short of that at 5 knots: 1.7 to 1.9 times', () => {
     const slow = at(two, 3).flow / at(four, 3).flow;
     expect(slow).toBeGreaterThan(1.8);
-    expect(slow).toBeLessThan(2.1);
+    expect(slow).toBeLessThan(2.2);
     const five = at(two, 5).flow / at(four, 5).flow;
-    expect(five).toBeLessThan(1.8);
-    expect(five).toBeGreaterThan(1.5);
+    expect(five).toBeLessThan(1.9);
+    expect(five).toBeGreaterThan(1.7);
   });
 });
 

@@ -27,7 +27,8 @@ describe('wind', () => {
     const oneWay: Trip = { ...trip, route: { ...trip.route, shape: 'one-way' } };
     const astern = { fromDeg: 0, speed: 5 };
     const plan = planOf({ ...oneWay, conditions: { ...oneWay.conditions, wind: astern } });
-    expect(plan.badCase.need).toBeGreaterThanOrEqual(plan.need95 * 0.999);
+    // Where full throttle does not quite hold the planned speed, a crew on a bad day eases off, and needs a little less.
+    expect(plan.badCase.need).toBeGreaterThanOrEqual(plan.need95 * 0.997);
   });
 });
 
