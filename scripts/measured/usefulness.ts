@@ -37,6 +37,8 @@ interface MeasuredPoint {
 }
 
 const ADULT = 85;
+/** Where the helm reaches the engine, m. */
+const HELM = 0.6;
 const BATTERY = { energyWh: 2000, mass: 20 };
 const FILL = 0.95;
 const FROM = { lat: 45, lon: -30 };
@@ -118,9 +120,7 @@ export function verdictOf({ check, speed, flow }: MeasuredPoint, share: number):
     version: 1,
     craft,
     load: {
-      items: [
-        { id: 'helm', kind: 'adult', mass: ADULT, at: { x: recordOf(check).settings.trial!.lcg, y: 0 }, helm: true },
-      ],
+      items: [{ id: 'helm', kind: 'adult', mass: ADULT, at: { x: HELM, y: 0 }, helm: true }],
       fill: FILL,
       fillKnownBy: 'measured',
     },
@@ -158,8 +158,8 @@ function loadedAsMeasured({ hull, drive, settings }: BoatRecord): Craft {
   const loaded: Hull = {
     ...hull,
     mass: rest,
-    // Balances the engine at the transom.
-    centre: { x: lcg + (drive!.mass * (lcg - hull.engine.x)) / rest, y: 0 },
+    // Balances the engine at the transom and the helm beside it.
+    centre: { x: lcg + (drive!.mass * (lcg - hull.engine.x) + ADULT * (lcg - HELM)) / rest, y: 0 },
     plate: {
       scheme: 'eu',
       maxLoad: 1000,
