@@ -6,7 +6,7 @@ export type DecimalSign = ',' | '.';
 
 /** Spaces of all kinds and apostrophes, which group figures in some languages. */
 const GROUPING = /[\s\u00a0\u2007\u2009\u202f'’]/g;
-const FIGURE = /^([+\u2212\u2010-\u2013-]?)([\d.,\s\u00a0\u2007\u2009\u202f'’]*\d[.,]?)\s*(.*)$/s;
+const FIGURE = /^([+\u2212\u2010-\u2013-]?)([\d.,\s\u00a0\u2007\u2009\u202f'’]*\d[.,]?)(e[+-]?\d{1,3})?\s*(.*)$/is;
 
 /** The decimal sign of a table, by the cells that leave no doubt; the point where none does. */
 export function decimalSignOf(cells: Iterable<string>, delimiter: string): DecimalSign {
@@ -35,7 +35,7 @@ export function figureOf(
   unit: TableUnit | undefined,
   dimension: Dimension | undefined = unit?.dimension,
 ): number | undefined {
-  const [, minus, digits, rest] = FIGURE.exec(cell.trim()) ?? [];
+  const [, minus, digits, power = '', rest] = FIGURE.exec(cell.trim()) ?? [];
   if (digits === undefined || rest === undefined) return undefined;
   const group = decimal === ',' ? '.' : ',';
   let bare = digits.replace(GROUPING, '');
@@ -46,7 +46,7 @@ export function figureOf(
   }
   const text = bare.replace(decimal, '.');
   if (!/^(?:\d+\.?\d*|\.\d+)$/.test(text)) return undefined;
-  const figure = Number(text) * (minus && minus !== '+' ? -1 : 1);
+  const figure = Number(text + power) * (minus && minus !== '+' ? -1 : 1);
   if (rest === '') return unit ? unit.si(figure) : figure;
   const own = dimension && unitNamed(dimension, rest);
   return own?.si(figure);

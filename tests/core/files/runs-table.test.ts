@@ -252,7 +252,7 @@ describe('runsFromTable', () => {
     expect(problems.map(({ code, path }) => `${code} ${path}`)).toEqual([
       'unreadable rows.3.Speed kn',
       'unreadable rows.4.Date',
-      'unreadable rows.5.Fuel L/h',
+      'out-of-range rows.5.Fuel L/h',
       'out-of-range rows.5.RPM',
       'no-speed rows.6',
       'out-of-range rows.7.Speed kn',
