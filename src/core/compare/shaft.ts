@@ -1,10 +1,9 @@
 import type { Drive, Hull } from '../craft/shapes.ts';
 import { DEEP_LEG_AREA } from '../hull/leg-drag.ts';
+import { SHAFT_LENGTH } from '../load/shaft-fit.ts';
 
 type Shaft = NonNullable<Drive['shaft']>;
 
-/** From the clamp to the anti-ventilation plate, m: 15, 20 and 25 in (outboard sizing guides). */
-const LENGTH: Readonly<Record<Shaft, number>> = { short: 0.381, long: 0.508, 'extra-long': 0.635 };
 const SHAFTS = ['short', 'long', 'extra-long'] as const;
 /** How much deeper `DEEP_LEG_AREA` stands for, m. */
 const DEEP = 0.125;
@@ -18,7 +17,7 @@ export function shaftFor(transomHeight: number): Shaft {
 }
 
 function off(shaft: Shaft, transomHeight: number): number {
-  return Math.abs(LENGTH[shaft] + 0.025 - transomHeight);
+  return Math.abs(SHAFT_LENGTH[shaft] + 0.025 - transomHeight);
 }
 
 /**
@@ -28,7 +27,7 @@ function off(shaft: Shaft, transomHeight: number): number {
 export function legDepth({ transomHeight }: Hull, { shaft }: Drive): number | undefined {
   return transomHeight === undefined || shaft === undefined
     ? undefined
-    : LENGTH[shaft] - LENGTH[shaftFor(transomHeight)];
+    : SHAFT_LENGTH[shaft] - SHAFT_LENGTH[shaftFor(transomHeight)];
 }
 
 /** The drive with the drag of a leg that reaches this much too deep, m; one that hangs too high drags as one that fits. */

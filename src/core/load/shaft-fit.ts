@@ -7,8 +7,6 @@ export const SHAFT_LENGTH = { short: 0.381, long: 0.508, 'extra-long': 0.635 } a
 const TOLERANCE = 0.025;
 /** A transom cut for a shaft is a little higher than its name; so far it still fits, m (common practice, no source). */
 const CUT = 0.05;
-/** Depth of the leg below its plate that its drag area was given for, m (common practice, no source). */
-const LEG_DEPTH = 0.2;
 
 export interface ShaftFit {
   readonly fit: 'fits' | 'too-long' | 'too-short';
@@ -17,8 +15,6 @@ export interface ShaftFit {
   readonly transom: number;
   /** Plate below the bottom of the boat, m; above it where negative. */
   readonly below: number;
-  /** Factor on the drag of the leg: the strut drags where the plate lies too deep (derived; rough). 1 otherwise. */
-  readonly legDrag: number;
 }
 
 /** Whether the engine's leg suits the transom; undefined where the record gives only one of them. */
@@ -28,5 +24,5 @@ export function shaftFit({ hull, drive }: Craft): ShaftFit | undefined {
   const transom = hull.transomHeight;
   const below = shaft - transom;
   const fit = below > TOLERANCE + CUT ? 'too-long' : below < -(TOLERANCE + CUT) ? 'too-short' : 'fits';
-  return { fit, shaft, transom, below, legDrag: fit === 'too-long' ? 1 + below / LEG_DEPTH : 1 };
+  return { fit, shaft, transom, below };
 }
