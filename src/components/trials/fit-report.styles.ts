@@ -40,6 +40,11 @@ export const fitReportStyles = css`
     margin-block-end: calc(var(--_gap) * 1.5);
   }
 
+  .paper {
+    display: none;
+    margin: 0;
+  }
+
   .helpful {
     margin: 0 0 18px;
     padding-inline-start: 1.4em;
@@ -100,8 +105,13 @@ export const fitReportStyles = css`
 
   @media print {
     .asides .acts,
+    .fouling > :not(.paper),
     .choices {
       display: none;
+    }
+
+    .paper {
+      display: block;
     }
 
     section {

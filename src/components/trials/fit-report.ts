@@ -165,6 +165,7 @@ export class FitReport extends LitElement {
         .value=${trials.fouling ?? 'clean'}
         @choice-made=${this.#foulingPicked}
       ></homeleg-choice-field>
+      <p class="paper">${words.fouling}: ${words.foulings[trials.fouling ?? 'clean']}</p>
     </div>`;
   }
 

@@ -1,32 +1,15 @@
 import type { BoatProfile } from '../../core/trials/shapes.ts';
-import type { Trip } from '../../core/trip/shapes.ts';
 import { type CraftOrigin, type Draft, firstDraft } from '../planner/first-trip.ts';
-import { seated } from '../planner/seated.ts';
+import { withProfile } from '../planner/with-profile.ts';
 
 /** Under which name the planner keeps its trip on this device. */
 export const PLANNER_KEY = 'homeleg-trip';
-
-/** The trip with the measured boat in its usual setup; everybody keeps a seat that this hull has too. */
-export function tripWith(trip: Trip, { trials, usual }: BoatProfile): Trip {
-  const setup = trials.setups.find(({ id }) => id === usual) ?? trials.setups[0]!;
-  const { calibration: _, ...plain } = trip.craft;
-  const { hull } = trials;
-  const { drive, store } = setup;
-  // A plate that was read on the water's edge is not lost to a profile that has none.
-  const plate = hull.plate ?? (trip.craft.hull.name === hull.name ? trip.craft.hull.plate : undefined);
-  return {
-    ...trip,
-    craft: { ...plain, hull: plate ? { ...hull, plate } : hull, drive, store },
-    load: seated(trip.load, hull, trip.craft.hull),
-    trials,
-  };
-}
 
 /** Puts the boat into the planner's trip on this device, or a new one; false where the browser keeps nothing. */
 export async function useInPlanner(profile: BoatProfile, origin: CraftOrigin): Promise<boolean> {
   try {
     const kept = await plannerDraft();
-    const draft: Draft = { trip: tripWith((kept ?? firstDraft()).trip, profile), origin };
+    const draft: Draft = { trip: withProfile((kept ?? firstDraft()).trip, profile), origin };
     localStorage.setItem(PLANNER_KEY, JSON.stringify(draft));
     return true;
   } catch {

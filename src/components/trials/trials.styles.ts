@@ -160,9 +160,20 @@ export const trialsStyles = css`
   @media print {
     .tools,
     .note,
-    .card:not(.prints),
-    .buttons {
+    .buttons,
+    .card > summary,
+    .bench:not(.sheet) > .card,
+    .sheet > :not(#sheet) {
       display: none;
+    }
+
+    .card {
+      border: 0;
+    }
+
+    .inside {
+      margin: 0;
+      padding: 0;
     }
 
     .found {

@@ -23,6 +23,8 @@ import './run-table.ts';
 import type { RowAsked } from './run-table.ts';
 import { sampleProfile } from './sample.ts';
 import './setups-field.ts';
+import type { HelmRun } from './helm-form.ts';
+import type { SheetMade } from './run-sheet.ts';
 import type { SetupsEdited } from './setups-field.ts';
 import type { RunsMade } from './track-import.ts';
 import { trialsStyles } from './trials.styles.ts';
@@ -30,6 +32,12 @@ import { firstWork, type Work } from './work.ts';
 import { WorkKeeper } from './work-keeper.ts';
 
 type Card = 'boat' | 'runs' | 'tracks' | 'refills' | 'sheet';
+
+/** What a card is made of, loaded when it is first opened. */
+const LATE: Partial<Record<Card, () => Promise<unknown>>> = {
+  tracks: () => import('./track-import.ts'),
+  sheet: () => Promise.all([import('./run-sheet.ts'), import('./helm-form.ts')]),
+};
 
 const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 
@@ -49,6 +57,9 @@ export class TrialsBench extends LitElement {
   @state() private undone: Work | undefined;
   @state() private message = '';
   @state() private openCards: ReadonlySet<Card> = new Set<Card>(['runs']);
+
+  /** What is to be on paper: "" for the findings. */
+  @state() private printing: '' | 'sheet' = '';
 
   readonly #keeper = new WorkKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
   readonly #maker = new FitMaker(this);
@@ -80,13 +91,14 @@ export class TrialsBench extends LitElement {
   override render() {
     const { profile } = this.work;
     const { trials } = profile;
-    return html`<div class="bench">
+    return html`<div class="bench ${this.printing}">
       ${this.#tools()} ${this.#notes()}
       ${this.#card('boat', 1, words.boat, trials.hull.name, () => this.#boat(trials))}
       ${this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials))}
       ${this.#card('tracks', 3, words.tracks, '', () => this.#tracks(profile))}
       ${this.#found(profile)}
       ${this.#card('refills', 4, words.refills, this.#refillsState(trials), () => this.#refills(trials))}
+      ${this.#card('sheet', 5, words.sheet, '', () => this.#sheet(profile))}
       ${this.#profileSection()}
     </div>`;
   }
@@ -245,6 +257,42 @@ export class TrialsBench extends LitElement {
     </section>`;
   }
 
+  #sheet({ name, trials }: BoatProfile) {
+    const { sheet } = this.work;
+    return html`<homeleg-run-sheet
+        .trials=${trials}
+        .fit=${this.#maker.fit}
+        .sheet=${sheet}
+        name=${name}
+        .measures=${this.#measures}
+        @sheet-made=${({ detail }: SheetMade) => this.#change({ ...this.work, sheet: detail.sheet })}
+        @sheet-printed=${this.#sheetPrinted}
+        @helm-wanted=${() => this.renderRoot.querySelector('homeleg-helm-form')?.open()}
+      ></homeleg-run-sheet>
+      <homeleg-helm-form
+        .trials=${trials}
+        .sheet=${sheet}
+        .measures=${this.#measures}
+        @helm-run=${this.#helmRun}
+      ></homeleg-helm-form>`;
+  }
+
+  #helmRun({ detail: { run, step } }: HelmRun): void {
+    const { sheet, profile } = this.work;
+    if (!sheet) return;
+    const trials = withRun(profile.trials, run);
+    const done = { ...sheet.done, [step]: run.id };
+    this.#change({ ...this.work, profile: { ...profile, trials }, sheet: { ...sheet, done } });
+  }
+
+  /** The sheet alone on paper. */
+  async #sheetPrinted(): Promise<void> {
+    this.printing = 'sheet';
+    await this.updateComplete;
+    globalThis.print();
+    this.printing = '';
+  }
+
   #profileSection() {
     const { profile, origins } = this.work;
     return html`<section class="found" id="profile">
@@ -268,7 +316,7 @@ export class TrialsBench extends LitElement {
   #toggled(card: Card, event: Event): void {
     const { open } = event.currentTarget as HTMLDetailsElement;
     if (open === this.openCards.has(card)) return;
-    if (open && card === 'tracks') void import('./track-import.ts');
+    if (open) void LATE[card]?.();
     const cards = new Set(this.openCards);
     if (open) cards.add(card);
     else cards.delete(card);

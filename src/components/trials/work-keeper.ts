@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
 import type { Result } from '../../core/units/result.ts';
-import type { Work } from './work.ts';
+import type { Sheet, Work } from './work.ts';
 
 export type KeptWork = { readonly work: Work } | { readonly unreadable: true } | undefined;
 
@@ -96,6 +96,16 @@ async function parsed(text: string): Promise<Work | undefined> {
     origins: typeof kept.origins === 'object' && kept.origins !== null ? kept.origins : {},
     ...(kept.entry && fits(kept.entry) && Array.isArray(kept.entry.passes) && { entry: kept.entry }),
     ...(kept.refill && fits(kept.refill) && Array.isArray(kept.refill.spent) && { refill: kept.refill }),
-    ...(Array.isArray(kept.sheet) && kept.sheet.every(fits) && { sheet: kept.sheet }),
+    ...(kept.sheet && sheetFits(kept.sheet, profile) && { sheet: kept.sheet }),
   };
+}
+
+/** Every step is made with a setup and a load that are still there. */
+function sheetFits({ steps, loads, done }: Partial<Sheet>, { trials }: BoatProfile): boolean {
+  if (!Array.isArray(steps) || !Array.isArray(loads) || typeof done !== 'object') return false;
+  const setups = new Set(trials.setups.map(({ id }) => id));
+  const names = new Set((loads as Sheet['loads']).map(({ name }) => name));
+  return (steps as Sheet['steps']).every(
+    (step) => step.kind !== 'run' || (setups.has(step.setup) && names.has(step.load) && Number.isFinite(step.speed)),
+  );
 }

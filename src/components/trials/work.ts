@@ -1,5 +1,5 @@
 import type { Craft } from '../../core/craft/shapes.ts';
-import type { Load } from '../../core/load/shapes.ts';
+import type { NamedLoad, SheetStep } from '../../core/trials/run-sheet.ts';
 import type { BoatProfile, Setup, Trials } from '../../core/trials/shapes.ts';
 import { type CraftOrigin, firstDraft } from '../planner/first-trip.ts';
 import type { RefillEntry } from './refill-entry.ts';
@@ -13,18 +13,17 @@ export interface Work {
   /** The form of a run or a refill, while it is open. */
   readonly entry?: RunEntry;
   readonly refill?: RefillEntry;
-  /** The run sheet at the helm: what is to be sailed, in order. */
-  readonly sheet?: readonly PlannedRun[];
+  readonly sheet?: Sheet;
 }
 
-/** One run to be sailed; `run` is the id of the run it became. */
-export interface PlannedRun {
-  readonly id: string;
-  readonly setup: string;
-  readonly load: Load;
-  /** Through the water, m/s. Absent: full throttle. */
-  readonly speed?: number;
-  readonly run?: string;
+/** A proposed day of runs, and which run each of its steps became, by the number of the step. */
+export interface Sheet {
+  readonly steps: readonly SheetStep[];
+  readonly loads: readonly NamedLoad[];
+  readonly before: number;
+  readonly after: number;
+  readonly reading: 'rate' | 'current' | 'none';
+  readonly done: Readonly<Record<number, string>>;
 }
 
 /** What a newcomer sees: the planner's first boat, one setup, no runs. */

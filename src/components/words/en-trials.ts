@@ -351,3 +351,50 @@ export const trackWords = {
   take: (n: number) => `Take over ${plural(n, 'run', 'runs')}`,
   saveTracks: 'Save the tracks as GPX',
 } as const;
+
+/** The run sheet of a trial day. */
+export const sheetWords = {
+  why: 'Which runs narrow the band most for the crew, the setups and the time there is, in an order that changes people and engines least. Passes are made out and back, a minute each way.',
+  crewHint:
+    'Put in everyone who can come, with their seats. The sheet asks for the helm alone, about half of them, and all.',
+  setups: 'Setups at hand',
+  hours: 'Hours on the water',
+  reads: 'Consumption is read by',
+  propose: 'Propose a day',
+  failed: 'The sheet could not be worked out: a part of this page could not be loaded.',
+  nothingWorth: 'No run in this time would narrow the band worth the fuel.',
+  load: (persons: number, mass: string) => `${persons} aboard, ${mass}`,
+  title: (name: string) => `Run sheet: ${name}`,
+  sum: (runs: number, time: string, before: string, after: string) =>
+    `${plural(runs, 'run', 'runs')} in ${time}. Over all loads and speeds of the day consumption is known to \u00b1${before} before, about \u00b1${after} after.`,
+  helm: 'Fill in at the helm',
+  print: 'Print the sheet',
+  day: 'Date',
+  windAndSea: 'Wind, sea, stream',
+  after: 'After',
+  step: 'What to do',
+  out: 'Out',
+  back: 'Back',
+  rpm: 'rpm',
+  noteColumn: 'Note',
+  about: (speed: string) => `about ${speed}, out and back`,
+  paperHint:
+    'Speeds are set by throttle: write down what came of it. A lookout besides the one who notes; kill cord on.',
+  warmUp: (time: string) => `Warm up, ${time}`,
+  changeSetup: (setup: string) => `Ashore: change over to ${setup}`,
+  changeLoad: (load: string) => `Now ${load}`,
+} as const;
+
+/** The form at the helm. */
+export const helmWords = {
+  place: (n: number, of: number) => `Step ${n} of ${of}`,
+  close: 'Close',
+  back: 'Back',
+  next: 'Next',
+  finish: 'Finish',
+  erase: 'Erase a digit',
+  figures: 'Figures of this run',
+  inAll: (mass: string) => `${mass} in all`,
+  sail: (speed: string) => `About ${speed}`,
+  fields: { out: 'Out', back: 'Back', rpm: 'rpm', rate: 'Flow', amps: 'Amps', volts: 'Volts' },
+} as const;

@@ -46,6 +46,8 @@ const WARM_UP = 600;
 const PAIR = 300;
 const CHANGE_LOAD = 300;
 const CHANGE_SETUP = 1500;
+/** The same run more often than this narrows on paper only: what a throttle setting errs by, it errs by every time. */
+const MOST_ALIKE = 2;
 /** Narrowing less than this is not worth a run, relative. */
 const WORTH = 0.003;
 
@@ -68,11 +70,12 @@ export function runSheet(trials: Trials, fit: Fitted, day: DayOut): RunSheet {
     let best: { index: number; gain: number; cost: number; learning: Learning; spread: number } | undefined;
     candidates.forEach((candidate, index) => {
       const cost = costOf(candidate, loads, used);
-      if (cost > left) return;
+      const alike = chosen.filter((other) => other === index).length;
+      if (cost > left || alike >= MOST_ALIKE) return;
       const next = study.after(learning, index);
       const spread = study.spread(next);
       // The same run again only tells more where chance was large; once each first.
-      const gain = (now - spread) / cost / (1 + chosen.filter((other) => other === index).length);
+      const gain = (now - spread) / cost / (1 + alike);
       if (now - spread > WORTH * now && (!best || gain > best.gain))
         best = { index, gain, cost, learning: next, spread };
     });

@@ -73,6 +73,16 @@ describe('a run sheet', () => {
     }
   });
 
+  it('asks for no run more than twice', () => {
+    const runs = sheetOf(8, ['usual']).steps.filter(({ kind }) => kind === 'run');
+    const counts = new Map<string, number>();
+    for (const step of runs) {
+      const key = JSON.stringify(step);
+      counts.set(key, (counts.get(key) ?? 0) + 1);
+    }
+    expect(Math.max(...counts.values())).toBeLessThanOrEqual(2);
+  });
+
   it('tells more in more hours', () => {
     const spreads = [0.5, 1, 2, 4].map((hours) => sheetOf(hours).after);
     for (let i = 1; i < spreads.length; i++) expect(spreads[i]!).toBeLessThanOrEqual(spreads[i - 1]! + 1e-9);
