@@ -1,12 +1,10 @@
-import { balanceAt } from '../load/balance.ts';
 import type { Waters } from '../route/waters.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
 import { easierSpeed } from './easier-speed.ts';
 import { fillNeeded } from './fill-needed.ts';
-import { FloatLimits } from './floating.ts';
-import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
-import { asked, climbed, climbOf, holding } from './holding.ts';
+import type { FuelVerdict } from './fuel-verdict.ts';
+import { holding } from './holding.ts';
 import { judgeBoat } from './judge-boat.ts';
 import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
 import { judgePlaces } from './judge-places.ts';
@@ -14,10 +12,10 @@ import { judgeWater } from './judge-water.ts';
 import { legPlans } from './leg-plans.ts';
 import { needAt, probabilityWithin } from './need.ts';
 import { payload } from './payload.ts';
+import { planBasis } from './plan-basis.ts';
 import { type Prepared, prepare } from './prepare.ts';
 import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
-import type { Run } from './sail.ts';
 import type { Plan, Trip } from './shapes.ts';
 import { usableDeviation, withGauge } from './spread.ts';
 import { tippingValues } from './tipping.ts';
@@ -28,10 +26,6 @@ export interface PlanOptions {
   readonly quick?: boolean;
 }
 
-/** A hump crossed with less than this to spare makes labouring on it credible. */
-const LABOURING = 1.15;
-/** Waves over hull length from which planing speed is no longer kept (common practice, no source). */
-const FLAT = 0.05;
 const MOST_SURE = 0.99;
 
 /**
@@ -65,21 +59,13 @@ function incomplete(trip: Trip): readonly Problem[] {
 }
 
 function planOf(prepared: Prepared, options: PlanOptions): Plan {
-  const first = fuelVerdict(prepared);
-  const boat = prepared.boatAt(first.run.scenario.batteryTemperatureC);
-  const way = climbed(boat, climbOf(first.run.sailed));
-  const humpSpeed = credibleHump(prepared, first.run, way);
-  const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed);
+  const { fuel, balance, floats, asked: all, climb, humpSpeed } = planBasis(prepared);
   const { run, usable, reserve } = fuel;
-  const balance = balanceAt(prepared.base, prepared.storeMass(run.scenario.weighs));
-  const floats = new FloatLimits(prepared, balance);
   const spread = withGauge(prepared, run, fuel.need, usable);
   const low = Math.min(needAt(spread, 0.1), run.need);
   const high = Math.max(needAt(spread, 0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
   const filled = options.quick ? undefined : fillNeeded(prepared, fuel, humpSpeed);
-  const all = asked(prepared, run);
-  const climb = all === first.run.sailed ? way : climbed(boat, climbOf(all));
   const fixes = fixesOf(prepared, fuel, filled, options.quick ?? false);
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
@@ -119,16 +105,6 @@ function planOf(prepared: Prepared, options: PlanOptions): Plan {
     fillNeeded: filled,
     assumptions: assumptions(prepared, fuel),
   };
-}
-
-/** Labouring at the hump on the way home is credible in an unknown or real sea, or where the hump is barely crossed. */
-function credibleHump(
-  { trip }: Prepared,
-  { scenario }: Run,
-  { margin, speed }: { readonly margin: number; readonly speed: number },
-): number | undefined {
-  const rough = trip.conditions.sea === undefined || scenario.waveHeight > FLAT * trip.craft.hull.length;
-  return margin < Infinity && (rough || margin < LABOURING) ? speed : undefined;
 }
 
 /** What would mend it; figures that would not are left out. */
