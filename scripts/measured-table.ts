@@ -1,6 +1,7 @@
 /** node scripts/measured-table.ts [--md] [--write]: what the uncalibrated method says of boats that somebody measured. */
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { leftOut, leftOutSummary } from './measured/leave-out.ts';
 import { type MeasuredRow, measuredRows } from './measured/rows.ts';
 import { beforeOf, summaryOf } from './measured/summary.ts';
 import { usefulness } from './measured/usefulness.ts';
@@ -8,12 +9,15 @@ import { usefulness } from './measured/usefulness.ts';
 /** The table as a document: what it is, its rows, and what they come to. */
 export function measuredDocument() {
   const rows = measuredRows();
+  const left = leftOut();
   return {
     about:
       'Published measurements beside the uncalibrated method, with its 10th to 90th percentile. Boats with what was assumed of them: measured-boats.json; the method before: measured-before.json. Written by scripts/measured-table.ts.',
     rows: rows.map((row) => ({ ...row, before: beforeOf(row)?.error })),
     summary: summaryOf(rows),
     usefulness: usefulness(),
+    leftOut: left,
+    leftOutSummary: leftOutSummary(left),
   };
 }
 

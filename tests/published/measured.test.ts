@@ -154,6 +154,39 @@ describe('trips that the measured curve makes safe, and ones it makes unsafe', (
   });
 });
 
+describe('a consumption that the calibration had not seen', () => {
+  const { leftOutSummary } = measuredDocument();
+  const all = (from: string) => leftOutSummary.find((one) => one.check === '' && one.from === from)!;
+  const petrol = leftOutSummary.filter(({ check, from }) => check.startsWith('P-') && from === 'all others');
+
+  it('is predicted better than of an unmeasured boat, by a third of the typical error', () => {
+    for (const from of ['all others', 'slower half', 'faster half']) {
+      expect(all(from).typical).toBeLessThan(0.8 * all(from).unmeasured);
+    }
+    expect(all('all others').typical).toBeLessThan(0.66 * all('all others').unmeasured);
+  });
+
+  it('lies in the band three times of four on petrol boats', () => {
+    const inside = petrol.reduce((sum, one) => sum + one.inside, 0);
+    const figures = petrol.reduce((sum, one) => sum + one.figures, 0);
+    expect(figures).toBe(16);
+    expect(inside).toBeGreaterThanOrEqual(12);
+  });
+
+  it('falls short over all boats: in the band 27 of 43 times, where four of five are meant', () => {
+    const { inside, figures } = all('all others');
+    expect(figures).toBe(43);
+    expect(inside).toBeGreaterThanOrEqual(27);
+    expect(inside / figures).toBeLessThan(0.8);
+  });
+
+  it('falls short from one half of the speeds to the other: in the band 17 of 27 times', () => {
+    const halves = [all('slower half'), all('faster half')];
+    expect(halves[0]!.inside + halves[1]!.inside).toBeGreaterThanOrEqual(17);
+    expect(halves[0]!.figures + halves[1]!.figures).toBe(27);
+  });
+});
+
 describe('the table for the method page', () => {
   it('is what the script writes', () => {
     expect(committed).toEqual(JSON.parse(JSON.stringify(measuredDocument())));

@@ -111,11 +111,11 @@ describe('what trial runs leave unknown', () => {
   });
 
   it('is least at the speed and load that were tried, and grows away from them', () => {
-    // 5 % of the reading, 5 % that no run tells.
-    expect(spreadAt(runAt)).toBeLessThan(0.075);
+    // 5 % of the reading, 10 % that no run tells.
+    expect(spreadAt(runAt)).toBeLessThan(0.115);
     expect(spreadAt(6)).toBeGreaterThan(spreadAt(7));
     expect(spreadAt(7)).toBeGreaterThan(spreadAt(runAt));
-    expect(spreadAt(2)).toBeGreaterThan(4 * spreadAt(runAt));
+    expect(spreadAt(2)).toBeGreaterThan(3 * spreadAt(runAt));
     expect(spreadAt(runAt, 80)).toBeGreaterThan(spreadAt(runAt));
     expect(spreadAt(runAt, 160)).toBeGreaterThan(spreadAt(runAt, 80));
   });

@@ -1,4 +1,5 @@
 import { type Afloat, type Boat, boatOf } from '../curve/boat.ts';
+import { TRIED_SPREAD } from '../curve/form-spread.ts';
 import { marginOf } from '../curve/hump.ts';
 import { steady, type Weather } from '../curve/steady.ts';
 import { storeFlow } from '../drive/battery.ts';
@@ -43,7 +44,7 @@ const DAY_OUT = 0.1;
 const CHARGER = 0.88;
 const CHARGER_SPREAD = 0.04;
 /** What the form of the model leaves of any one run: consumption and resistance, and revs. */
-const FORM = 0.05;
+const FORM = TRIED_SPREAD;
 const FORM_REVS = 0.02;
 /** Of tanks whose level nobody noted. */
 const UNKNOWN_FILL = 0.5;
