@@ -5,7 +5,7 @@ import { expect, type Page, test } from '@playwright/test';
 const checklists = readdirSync('src/content/checklists')
   .filter((file) => file.endsWith('.json'))
   .map((file) => `/checklists/${file.replace('.json', '')}/`);
-const pages = ['/', '/trials/', '/hire/', '/method/', '/checklists/', ...checklists];
+const pages = ['/', '/engines/', '/suit/', '/trials/', '/hire/', '/method/', '/checklists/', ...checklists];
 
 /** Everything a browser complains about, and every address asked for, from now on. */
 function listen(page: Page): { complaints: string[]; asked: string[] } {

@@ -4,13 +4,16 @@ import type { Aboard } from '../load/shapes.ts';
 /** Below this somebody counts as a child, kg (common practice, no source). */
 const CHILD = 45;
 
+/** Spread: the middle line first, then in pairs from forward aft. */
+export type Seating = 'spread' | 'forward' | 'aft';
+
 /**
- * People of these masses, kg, on the seats of a hull: the first at the helm, then the middle line, then in pairs from
- * forward aft. More than there are seats for stay without one and count where they do most harm.
+ * People of these masses, kg, on the seats of a hull, the first at the helm. More than there are seats for stay without
+ * one and count where they do most harm.
  */
-export function seatedCrew(hull: Hull, masses: readonly number[]): readonly Aboard[] {
+export function seatedCrew(hull: Hull, masses: readonly number[], seating: Seating = 'spread'): readonly Aboard[] {
   const helm = hull.stations.find(({ use }) => use === 'helm');
-  const seats = hull.stations.filter(({ use }) => use === 'seat').sort(inOrder);
+  const seats = hull.stations.filter(({ use }) => use === 'seat').sort(ORDER[seating]);
   const places = helm ? [helm, ...seats] : seats;
   return masses.map((mass, i) => ({
     id: `p${i + 1}`,
@@ -29,6 +32,8 @@ export function stowedGear(hull: Hull, mass: number): readonly Aboard[] {
   return [{ id: 'gear', kind: 'gear', mass, ...(middle && { station: middle.id }) }];
 }
 
-function inOrder(a: Station, b: Station): number {
-  return Number(a.y !== 0) - Number(b.y !== 0) || b.x - a.x || a.y - b.y;
-}
+const ORDER: Readonly<Record<Seating, (a: Station, b: Station) => number>> = {
+  spread: (a, b) => Number(a.y !== 0) - Number(b.y !== 0) || b.x - a.x || a.y - b.y,
+  forward: (a, b) => b.x - a.x || a.y - b.y,
+  aft: (a, b) => a.x - b.x || a.y - b.y,
+};
