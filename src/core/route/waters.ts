@@ -133,9 +133,14 @@ function joined(spans: readonly Span[]): Span[] {
   return result;
 }
 
-function chartLine({ bounds }: Waters, from: LatLon, to: LatLon): ChartLine {
+/** Longitude as these waters count it, so that it is continuous across them. */
+export function chartX({ bounds }: Waters, lon: number): number {
   const centre = bounds ? (bounds.minX + bounds.maxX) / 2 : 0;
-  const x0 = centre + lonBetween(centre, from.lon);
+  return centre + lonBetween(centre, lon);
+}
+
+function chartLine(waters: Waters, from: LatLon, to: LatLon): ChartLine {
+  const x0 = chartX(waters, from.lon);
   return { x0, y0: from.lat, x1: x0 + lonBetween(from.lon, to.lon), y1: to.lat };
 }
 
