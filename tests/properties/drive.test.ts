@@ -201,6 +201,25 @@ describe('a 15 hp four-stroke on a planing boat', () => {
   });
 });
 
+describe('any propeller that the door lets in', () => {
+  it('asks for power and burns fuel, however little thrust is asked', () => {
+    const propeller = fc.record({
+      diameterIn: number(2, 40),
+      ratio: number(0.4, 1.5),
+      blades: fc.integer({ min: 2, max: 7 }),
+      areaRatio: number(0.3, 1.05),
+    });
+    fc.assert(
+      fc.property(propeller, number(-50, 500), number(0, 14), ({ diameterIn, ratio, blades, areaRatio }, pull, v) => {
+        const drive = petrolDrive(15, '4s-carb', inchPropeller(diameterIn, ratio * diameterIn, { blades, areaRatio }));
+        const point = drivePoint(driveModel(drive, { density: 1025, form: 'rib' }), pull, v);
+        return point.power >= 0 && point.flow > 0 && Number.isFinite(point.flow) && Number.isFinite(point.efficiency);
+      }),
+      SETTINGS,
+    );
+  });
+});
+
 describe('batteries', () => {
   const chemistries = fc.constantFrom('nmc', 'lfp', 'agm', 'flooded-lead' as const);
 

@@ -36,6 +36,24 @@ describe('hull resistance over the whole range', () => {
     );
   });
 
+  it('is finite for every hull that the door lets in, at any weight and balance', () => {
+    const hull = fc
+      .record({ wettedLength: between(0.5, 20), slender: between(1, 20), deadriseDeg: between(0, 45) })
+      .map(({ wettedLength, slender, deadriseDeg }) => ({
+        ...INFLATABLE_29.hull,
+        wettedLength,
+        planingBeam: Math.max(wettedLength / slender, Math.min(0.2, wettedLength)),
+        deadriseDeg,
+      }));
+    fc.assert(
+      fc.property(hull, between(5, 20_000), between(-0.2, 1.2), between(0, 30), (of, kg, lcgShare, v) => {
+        const r = hullResistance(of, { mass: kg, lcg: lcgShare * of.wettedLength, water: SEA_WATER }, v);
+        return Object.values(r).every(Number.isFinite) && r.total >= 0;
+      }),
+      RUNS,
+    );
+  });
+
   it('bends by less than 0.003 W s/m in 0.01 m/s: no kink anywhere', () => {
     const others = fc.constantFrom(...BOATS.filter((b) => b !== INFLATABLE_29));
     fc.assert(

@@ -29,6 +29,9 @@ export interface PropellerPoint {
  */
 const PUSHED_DRAG = 0.004;
 
+/** KQ that even an idle propeller asks for; a tenth of the least inside the series. */
+const LEAST_LOAD = 1e-4;
+
 /** rev/s; a propeller at rest in still water would divide by zero. */
 const LEAST_REVS = 1e-6;
 
@@ -47,7 +50,9 @@ export function propellerPoint(model: PropellerModel, thrust: number, advanceSpe
   const scale = density * diameter * diameter * diameter * diameter;
   const tau = eased(thrust / scale, u);
   const n = revsFor(model.openWater.a, u, tau);
-  const torque = ((scale * diameter) / model.quality) * loadAt(model.openWater.b, n, u);
+  // Beyond the series the polynomials may drive the shaft where next to no thrust is asked; a propeller never does.
+  const load = Math.max(loadAt(model.openWater.b, n, u), LEAST_LOAD * n * n);
+  const torque = ((scale * diameter) / model.quality) * load;
   return { thrust: tau * scale, revs: n, torque, power: 2 * Math.PI * n * torque, advanceRatio: u / n };
 }
 

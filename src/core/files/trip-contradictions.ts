@@ -53,6 +53,10 @@ function hullProblems({ length, wettedLength, beam, planingBeam, stations }: Hul
   if (planingBeam > beam) {
     const message = `The planing beam must be at most the beam of the hull, ${beam} m`;
     problems.push({ code: 'too-large', path: `${at}.planingBeam`, message, limit: beam });
+  } else if (planingBeam > wettedLength) {
+    // No boat; the planing equations have no answer either.
+    const message = `The planing beam must be at most the wetted length, ${wettedLength} m`;
+    problems.push({ code: 'too-large', path: `${at}.planingBeam`, message, limit: wettedLength });
   }
   for (const index of repeated(stations)) {
     const message = `Two places aboard have the id ${JSON.stringify(stations[index]!.id)}`;
@@ -61,8 +65,8 @@ function hullProblems({ length, wettedLength, beam, planingBeam, stations }: Hul
   return problems;
 }
 
-/** Pitch over diameter: the propeller series is known from 0.5 to 1.4, a little more is left to its own warning. */
-const PITCH_RATIOS = [0.4, 1.6] as const;
+/** Pitch over diameter: the propeller series is known from 0.5 to 1.4; a little beyond it still turns sensibly. */
+const PITCH_RATIOS = [0.4, 1.5] as const;
 
 function driveProblems({ drive, store }: Pick<Craft, 'drive' | 'store'>, at: string): Problem[] {
   const problems: Problem[] = [];

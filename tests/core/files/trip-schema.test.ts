@@ -178,7 +178,7 @@ describe('readTrip', () => {
     expect(problemAt('craft.hull.wettedLength', 3.7)).toMatchObject({ code: 'too-large', limit: 3.6 });
     expect(problemAt('craft.hull.planingBeam', 1.9)).toMatchObject({ code: 'too-large', limit: 1.85 });
     expect(problemAt('craft.hull.stations.1.id', 'helm').code).toBe('duplicate');
-    expect(problemAt('craft.drive.propeller.pitch', 0.6).message).toContain('0.4 and 1.6 times its diameter');
+    expect(problemAt('craft.drive.propeller.pitch', 0.6).message).toContain('0.4 and 1.5 times its diameter');
     expect(problemAt('craft.drive.propeller.pitch', 0.05).code).toBe('out-of-range');
     expect(problemAt('craft.store.tanks.0.unusableL', 12.5).limit).toBe(12);
     expect(problemAt('load.items.1.id', 'skipper').code).toBe('duplicate');
@@ -186,6 +186,8 @@ describe('readTrip', () => {
     expect(problemAt('load.items.1.helm', true).code).toBe('two-helms');
     const dog = readTrip(withAt(full.petrol, ['load', 'items', '0', 'kind'], 'dog'));
     expect(problemsOf(dog)).toMatchObject([{ code: 'helm-not-person', path: 'load.items.0.helm' }]);
+    const short = readTrip(withAt(full.petrol, ['craft', 'hull', 'wettedLength'], 1));
+    expect(problemsOf(short)).toMatchObject([{ code: 'too-large', path: 'craft.hull.planingBeam', limit: 1 }]);
   });
 
   it('lets no petrol engine run on a battery, nor a motor on a tank', () => {
