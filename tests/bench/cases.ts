@@ -11,6 +11,7 @@ import { planTrip } from '../../src/core/trip/plan-trip.ts';
 import type { Trip } from '../../src/core/trip/shapes.ts';
 import { SEA_WATER } from '../../src/core/units/constants.ts';
 import { kept } from './cost.ts';
+import { trackDay } from './track-day.ts';
 
 const shared = new URL('../../shared/', import.meta.url);
 const read = (file: string) => JSON.parse(readFileSync(new URL(file, shared), 'utf8'));
@@ -101,4 +102,6 @@ export const cases: readonly Case[] = [
   { name: 'a plan with zones, streams and sea', budget: 5000, work: () => plan(petrolDay, true) },
   { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(petrolDay, false) },
   { name: 'a plan of 20 legs with nothing given', work: () => plan(unknown, true) },
+  // A tenth of twelve hours in a tenth of a second, the unit taken as 0.4 us.
+  { name: 'a GPX track of 10,000 points to paired passes', budget: 250_000, work: trackDay(10_000) },
 ];

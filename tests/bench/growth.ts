@@ -3,6 +3,7 @@ import { prepareWaters, zonesAlong } from '../../src/core/route/waters.ts';
 import { circleWaters, meander } from '../core/route/made-waters.ts';
 import { loopOf, plan } from './cases.ts';
 import { type Cost, costOf, kept } from './cost.ts';
+import { trackDay } from './track-day.ts';
 
 /** A ratio of two costs against the most it may be. */
 export interface Growth {
@@ -40,6 +41,12 @@ export function growths(): readonly Growth[] {
       budget: 50,
       from: costOf(zoneTest(100, 50, 20), 21),
       to: costOf(zoneTest(5000, 2500, 20), 21),
+    },
+    {
+      name: 'a track of 100,000 points against 20,000',
+      budget: 5 * LINEAR,
+      from: costOf(trackDay(20_000), 7),
+      to: costOf(trackDay(100_000), 5),
     },
     { name: 'a plan of 50 legs against 10', budget: 5 * LINEAR, from: legs[0]!, to: legs[1]! },
     { name: 'a plan of 200 legs against 50', budget: 4 * LINEAR, from: legs[1]!, to: legs[2]! },

@@ -1,18 +1,17 @@
 import type { Track, TrackNote, TrackNoteCode, TrackPoint } from '../track/shapes.ts';
 import { HOUR, MINUTE } from '../units/convert.ts';
 
-/** A track while its file is read: points in the order of the file. */
+/** A track while its file is read: points in the order of the file, as rows of figures, which cost little to keep. */
 export interface RawTrack {
   name: string;
   /** How many segments were opened so far. */
   segments: number;
-  readonly points: RawPoint[];
+  readonly time: number[];
+  readonly lat: number[];
+  readonly lon: number[];
+  readonly segment: number[];
+  readonly line: number[];
   readonly faults: Map<TrackNoteCode, { count: number; readonly line: number }>;
-}
-
-interface RawPoint extends TrackPoint {
-  readonly segment: number;
-  readonly line: number;
 }
 
 /** What stands in the file for one point. */
@@ -24,17 +23,25 @@ export interface PointText {
 }
 
 export function emptyTrack(): RawTrack {
-  return { name: '', segments: 0, points: [], faults: new Map() };
+  return { name: '', segments: 0, time: [], lat: [], lon: [], segment: [], line: [], faults: new Map() };
 }
 
 /** Adds a point to its track, or what keeps it out. */
-export function addPoint(track: RawTrack, { lat, lon, time, line }: PointText): void {
-  const at = time === undefined || time.trim() === '' ? undefined : secondsOf(time);
-  const place = { lat: degrees(lat, 90), lon: degrees(lon, 180) };
-  if (at === undefined) fault(track, 'no-time', line);
-  else if (Number.isNaN(at)) fault(track, 'bad-time', line);
-  else if (Number.isNaN(place.lat) || Number.isNaN(place.lon)) fault(track, 'bad-place', line);
-  else track.points.push({ time: at, ...place, segment: track.segments, line });
+export function addPoint(track: RawTrack, text: PointText): void {
+  const { line } = text;
+  const time = text.time === undefined || text.time.trim() === '' ? undefined : secondsOf(text.time);
+  const lat = degrees(text.lat, 90);
+  const lon = degrees(text.lon, 180);
+  if (time === undefined) fault(track, 'no-time', line);
+  else if (Number.isNaN(time)) fault(track, 'bad-time', line);
+  else if (Number.isNaN(lat) || Number.isNaN(lon)) fault(track, 'bad-place', line);
+  else {
+    track.time.push(time);
+    track.lat.push(lat);
+    track.lon.push(lon);
+    track.segment.push(track.segments);
+    track.line.push(line);
+  }
 }
 
 function fault(track: RawTrack, code: TrackNoteCode, line: number): void {
@@ -73,33 +80,43 @@ export function trackOfPoints(raw: RawTrack, otherName: string, now: number): { 
   for (const [code, { count, line }] of raw.faults) {
     note(code, count, `${points(count)} ${FAULTS[code] ?? ''}, first at line ${line}, left out`, { line });
   }
-  if (raw.points.length === 0) {
+  if (raw.time.length === 0) {
     const untimed = raw.faults.has('no-time');
     const message = untimed ? 'No point says when it was recorded' : 'It has no usable point';
     note(untimed ? 'untimed-track' : 'empty-track', 1, message);
     return { notes };
   }
 
-  const { sorted, early } = inOrder(raw.points);
+  const { time } = raw;
+  const early = time.flatMap((at, index) => (index > 0 && at < time[index - 1]! ? [index] : []));
   const first = early[0];
-  note('out-of-order', early.length, `${points(early.length)} earlier than the one before, put in order`, {
-    line: first?.line,
-    at: first?.time,
+  if (first !== undefined) {
+    const message = `${points(early.length)} earlier than the one before, put in order`;
+    note('out-of-order', early.length, message, { line: raw.line[first], at: time[first] });
+  }
+  const found: TrackPoint[] = [];
+  const breaks: number[] = [];
+  const again: number[] = [];
+  let segment = 0;
+  for (const index of inOrder(time, early.length > 0)) {
+    const at = time[index]!;
+    if (at === found.at(-1)?.time) {
+      again.push(at);
+      continue;
+    }
+    if (found.length > 0 && raw.segment[index] !== segment) breaks.push(found.length);
+    segment = raw.segment[index]!;
+    found.push({ time: at, lat: raw.lat[index]!, lon: raw.lon[index]! });
+  }
+  note('repeated-time', again.length, `${points(again.length)} with the time of the one before, left out`, {
+    at: again[0],
   });
-  const kept = sorted.filter(({ time }, at) => at === 0 || time > sorted[at - 1]!.time);
-  const again = sorted.find(({ time }, at) => at > 0 && time === sorted[at - 1]!.time);
-  const repeats = sorted.length - kept.length;
-  note('repeated-time', repeats, `${points(repeats)} with the time of the one before, left out`, { at: again?.time });
 
-  const future = kept.filter(({ time }) => time > now + AHEAD);
-  const ahead = future[0]?.time;
-  note('future', future.length, `${points(future.length)} in the future, by the clock here`, { at: ahead });
-  const seconds = kept.at(-1)!.time - kept[0]!.time;
+  const ahead = found.filter((point) => point.time > now + AHEAD);
+  note('future', ahead.length, `${points(ahead.length)} in the future, by the clock here`, { at: ahead[0]?.time });
+  const seconds = found.at(-1)!.time - found[0]!.time;
   note('long', seconds > LONG ? 1 : 0, `It lasts ${Math.round(seconds / HOUR)} hours`, { seconds });
-
-  const breaks = kept.flatMap(({ segment }, at) => (at > 0 && segment !== kept[at - 1]!.segment ? [at] : []));
-  const plain = kept.map(({ time, lat, lon }): TrackPoint => ({ time, lat, lon }));
-  return { track: { name, points: plain, breaks }, notes };
+  return { track: { name, points: found, breaks }, notes };
 }
 
 const FAULTS: Partial<Record<TrackNoteCode, string>> = {
@@ -112,8 +129,7 @@ function points(count: number): string {
   return count === 1 ? '1 point' : `${count} points`;
 }
 
-function inOrder(all: readonly RawPoint[]): { sorted: readonly RawPoint[]; early: readonly RawPoint[] } {
-  const early = all.filter(({ time }, at) => at > 0 && time < all[at - 1]!.time);
-  // Sorting is stable, so of equal times the first in the file stays first.
-  return { sorted: early.length > 0 ? [...all].sort((a, b) => a.time - b.time) : all, early };
+/** Indices in order of time. Sorting is stable, so of equal times the first in the file stays first. */
+function inOrder(time: readonly number[], mixed: boolean): Iterable<number> {
+  return mixed ? [...time.keys()].sort((a, b) => time[a]! - time[b]!) : time.keys();
 }

@@ -89,7 +89,7 @@ class GpxReader {
       const message = `The file is not read: ${fault.what} (line ${fault.line}), for which GPX has no use`;
       return refusal('doctype', message);
     }
-    if (fault && this.#tracks.every(({ points }) => points.length === 0)) {
+    if (fault && this.#tracks.every(({ time }) => time.length === 0)) {
       return refusal('not-gpx', `This is not a GPX file: ${fault.what}, at line ${fault.line}`);
     }
     const read = this.#tracks.map((raw, index) => trackOfPoints(raw, `Track ${index + 1}`, now));
@@ -156,6 +156,9 @@ class GpxReader {
   }
 
   #read(text: string): void {
-    if (this.#text !== undefined) this.#text = (this.#text + text.slice(0, NAME_LENGTH)).slice(0, NAME_LENGTH);
+    if (this.#text === undefined) return;
+    // Nearly always a time in one piece.
+    if (this.#text === '' && text.length <= NAME_LENGTH) this.#text = text;
+    else this.#text = (this.#text + text.slice(0, NAME_LENGTH)).slice(0, NAME_LENGTH);
   }
 }
