@@ -12,6 +12,8 @@ import { formShare } from './form-spread.ts';
 export interface Weather {
   readonly headwind: number;
   readonly waveHeight: number;
+  /** Pull of what is towed, N, at a speed through the water and a headwind, m/s. */
+  readonly tow?: ((speed: number, headwind: number) => number) | undefined;
 }
 
 export const CALM: Weather = { headwind: 0, waveHeight: 0 };
@@ -98,6 +100,7 @@ function appendages(boat: Boat, afloat: Afloat, speed: number, weather: Weather,
   const { craft, water } = boat;
   let sum = airDrag(afloat.airArea, craft.hull.airDragCoefficient, { speed, headwind: weather.headwind });
   sum += legDrag(craft.drive.legDragArea, speed, water.density);
+  if (weather.tow) sum += weather.tow(speed, weather.headwind);
   if (weather.waveHeight > 0) {
     const body = { mass: afloat.mass, trimDeg: hull.shortFormTrimDeg };
     sum += waveAddedResistance(craft.hull, body, speed, weather.waveHeight, water).added;

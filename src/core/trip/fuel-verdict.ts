@@ -44,10 +44,10 @@ export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): Fu
 }
 
 /** The same trip with labouring at the hump on the way home added to what may go wrong. */
-export function withHump(prepared: Prepared, known: FuelVerdict, humpSpeed: number): FuelVerdict {
+export function withHump(prepared: Prepared, known: FuelVerdict, humpSpeed: number, use = 1): FuelVerdict {
   const { bad } = scenariosOf(prepared, humpSpeed);
   const hump = bad.filter(({ kinds }) => kinds.includes('home-on-hump'));
-  const found = worst(prepared, hump, AS_PLANNED, known.spread);
+  const found = worst(prepared, hump, { ...AS_PLANNED, use }, known.spread);
   if (found.badCase.left >= known.badCase.left) return known;
   return { ...known, ...found, verdict: verdictOf(known, found) };
 }

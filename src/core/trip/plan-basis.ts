@@ -3,7 +3,7 @@ import { FloatLimits } from './floating.ts';
 import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
 import { asked, climbed, climbOf } from './holding.ts';
 import type { Prepared } from './prepare.ts';
-import type { Run, Sailed } from './sail.ts';
+import { AS_PLANNED, type Run, type Sailed } from './sail.ts';
 
 /** What a plan and its payload are made from: the trip sailed, the fuel judged, the boat balanced and floated. */
 export interface PlanBasis {
@@ -22,12 +22,13 @@ const LABOURING = 1.15;
 /** Waves over hull length from which planing speed is no longer kept (common practice, no source). */
 const FLAT = 0.05;
 
-export function planBasis(prepared: Prepared): PlanBasis {
-  const first = fuelVerdict(prepared);
+/** `use` is a factor on every consumption. */
+export function planBasis(prepared: Prepared, use = 1): PlanBasis {
+  const first = fuelVerdict(prepared, { tweak: { ...AS_PLANNED, use } });
   const boat = prepared.boatAt(first.run.scenario.batteryTemperatureC);
   const way = climbed(boat, climbOf(first.run.sailed));
   const humpSpeed = credibleHump(prepared, first.run, way);
-  const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed);
+  const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed, use);
   const balance = balanceAt(prepared.base, prepared.storeMass(fuel.run.scenario.weighs));
   const all = asked(prepared, fuel.run);
   return {

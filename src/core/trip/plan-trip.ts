@@ -1,5 +1,5 @@
 import type { Waters } from '../route/waters.ts';
-import type { Problem, Result } from '../units/result.ts';
+import type { Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
 import { easierSpeed } from './easier-speed.ts';
 import { fillNeeded } from './fill-needed.ts';
@@ -12,18 +12,20 @@ import { judgeWater } from './judge-water.ts';
 import { legPlans } from './leg-plans.ts';
 import { needAt, probabilityWithin } from './need.ts';
 import { payload } from './payload.ts';
-import { planBasis } from './plan-basis.ts';
-import { type Prepared, prepare } from './prepare.ts';
+import type { Prepared } from './prepare.ts';
 import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
 import type { Plan, Trip } from './shapes.ts';
 import { usableDeviation, withGauge } from './spread.ts';
+import { type Standing, standingOf } from './standing.ts';
 import { tippingValues } from './tipping.ts';
 import { turnPoints } from './turn-back.ts';
 
 export interface PlanOptions {
   /** Leave out payload, tipping values and the fill needed, which take most of the time. */
   readonly quick?: boolean;
+  /** Factor on every consumption, for a trip under way that has used more than planned; quick plans only. */
+  readonly use?: number;
 }
 
 const MOST_SURE = 0.99;
@@ -33,33 +35,12 @@ const MOST_SURE = 0.99;
  * its door; without `waters` land, depth and shelter stay unchecked and the answer says so.
  */
 export function planTrip(trip: Trip, waters: Waters | undefined, options: PlanOptions = {}): Result<Plan> {
-  const problems = incomplete(trip);
-  if (problems.length > 0) return { ok: false, problems };
-  const prepared = prepare(trip, waters);
-  if (prepared.stretches.reduce((sum, s) => sum + s.distance, 0) < 1) {
-    return {
-      ok: false,
-      problems: [{ code: 'route-no-length', path: 'route.waypoints', message: 'The route has no length' }],
-    };
-  }
-  return { ok: true, value: planOf(prepared, options) };
+  const found = standingOf(trip, waters, options.use);
+  return found.ok ? { ok: true, value: planOf(found.value, options) } : found;
 }
 
-function incomplete(trip: Trip): readonly Problem[] {
-  return trip.route.waypoints.length < 2
-    ? [
-        {
-          code: 'route-too-short',
-          path: 'route.waypoints',
-          message: 'Draw a route with at least two points',
-          limit: 2,
-        },
-      ]
-    : [];
-}
-
-function planOf(prepared: Prepared, options: PlanOptions): Plan {
-  const { fuel, balance, floats, asked: all, climb, humpSpeed } = planBasis(prepared);
+function planOf(standing: Standing, options: PlanOptions): Plan {
+  const { prepared, fuel, balance, floats, asked: all, climb, humpSpeed } = standing;
   const { run, usable, reserve } = fuel;
   const spread = withGauge(prepared, run, fuel.need, usable);
   const low = Math.min(needAt(spread, 0.1), run.need);

@@ -107,7 +107,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
       continue;
     }
     const afloat = afloatIn(prepared, scenario, store, { tweak, charge });
-    const weather: Weather = { headwind: windOn(stretch, scenario), waveHeight: scenario.waveHeight };
+    const weather = weatherOn(stretch, scenario);
     const stream = streamOn(stretch, scenario);
     const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);
     const known = options.yielding ? yieldTo(boat, afloat, weather, wanted, options.clear === true) : undefined;
@@ -191,6 +191,13 @@ export function afloatIn(
   const mass = base.mass + carried;
   const moment = base.momentX + carried * base.storeAt.x + (scenario.forward ? forwardMoment : 0);
   return { mass: mass + tweak.extraMass, lcg: moment / mass, airArea: base.airArea, charge };
+}
+
+/** Wind, waves and tow of a stretch. */
+function weatherOn(stretch: Stretch, scenario: Scenario): Weather {
+  const { waveHeight, tow } = scenario;
+  const towing = tow && (scenario.oneWay || stretch.part === 'home');
+  return { headwind: windOn(stretch, scenario), waveHeight, ...(towing && { tow }) };
 }
 
 /** Wind from ahead along a stretch, m/s. */

@@ -1,3 +1,4 @@
+import type { Weather } from '../curve/steady.ts';
 import { FULL_FILL } from '../drive/tank.ts';
 import type { Conditions, Stream, Wind } from '../water/shapes.ts';
 import type { BadCaseKind } from './shapes.ts';
@@ -27,6 +28,8 @@ export interface Scenario {
   readonly homeSpeed?: number;
   /** Those whose seat nobody gave sit as far forward as anybody can, not as far aft. */
   readonly forward?: boolean;
+  /** What is towed home, see `Weather`. */
+  readonly tow?: Weather['tow'];
   readonly kinds: readonly BadCaseKind[];
 }
 

@@ -4,11 +4,14 @@ import type { Prepared } from './prepare.ts';
 import { needGradient, type Run, type Tweak } from './sail.ts';
 
 /** Speed made at the same rate varies by trim, propeller and sea (common practice, no source). */
-const SPEED_SPREAD = 0.05;
+export const SPEED_SPREAD = 0.05;
 /** Weather of the leg and steering: sheltered or calm, and exposed or unknown (common practice, no source). */
 const LEG_SPREAD = { calm: 0.08, exposed: 0.15 };
 /** Distance over which a leg's weather stays alike, m. */
-const LEG_LENGTH = 5000;
+export const LEG_LENGTH = 5000;
+/** What people weigh and bring along is told within this, and need follows all-up mass with this power (derived). */
+const LOAD_SPREAD = 0.05;
+const LOAD_POWER = 0.65;
 /** Error of a stream: given by somebody who knows it, or not given, m/s (common practice, no source). */
 const STREAM_ERROR = { given: 0.25, unknown: 0.5 };
 /** Gauge error as a share of capacity: dipstick or scales, a float gauge (common practice, no source). */
@@ -20,20 +23,55 @@ const GAUGE_ERROR = { measured: 0.03, gauge: 0.1 };
  */
 export function needOf(prepared: Prepared, run: Run, factors: number): Need {
   if (!run.possible) return { nodes: NODES.map(() => Infinity), spreads: NODES.map(() => 0) };
-  const { conditions } = prepared.trip;
-  const leg = conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed;
-  // A scenario with its own foul stream has spent the unknown already.
-  const known = conditions.stream !== undefined || run.scenario.kinds.includes('home-foul-stream');
-  const error = known ? STREAM_ERROR.given : STREAM_ERROR.unknown;
+  const { leg, load, streamError: error } = errorsOf(prepared, run);
   const decay = run.sailed.map((s) => Math.exp(-s.stretch.distance / LEG_LENGTH));
   const nodes: number[] = [];
   const spreads: number[] = [];
   for (const node of NODES) {
     const { need, speedShare, legVariance } = inStream(run, node * error, decay);
     nodes.push(need);
-    spreads.push(Math.sqrt(factors * factors + (speedShare * SPEED_SPREAD) ** 2 + leg * leg * legVariance));
+    spreads.push(
+      Math.sqrt(factors * factors + load * load + (speedShare * SPEED_SPREAD) ** 2 + leg * leg * legVariance),
+    );
   }
   return { nodes, spreads };
+}
+
+interface Errors {
+  /** Of one leg's weather, relative. */
+  readonly leg: number;
+  /** Of the need by what the load may really weigh, relative. */
+  readonly load: number;
+  /** m/s */
+  readonly streamError: number;
+}
+
+function errorsOf({ trip, base }: Prepared, run: Run): Errors {
+  const { conditions } = trip;
+  // A scenario with its own foul stream has spent the unknown already.
+  const known = conditions.stream !== undefined || run.scenario.kinds.includes('home-foul-stream');
+  return {
+    leg: conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed,
+    load: (LOAD_POWER * LOAD_SPREAD * base.peopleAndGear) / run.atStart.mass,
+    streamError: known ? STREAM_ERROR.given : STREAM_ERROR.unknown,
+  };
+}
+
+/** The single spreads, each relative to the need of a run that can be sailed, without an error of the stream. */
+export function spreadsOf(
+  prepared: Prepared,
+  run: Run,
+  factors: number,
+): Errors & { readonly boat: number; readonly speed: number; readonly weather: number } {
+  const errors = errorsOf(prepared, run);
+  const decay = run.sailed.map((s) => Math.exp(-s.stretch.distance / LEG_LENGTH));
+  const { speedShare, legVariance } = inStream(run, 0, decay);
+  return {
+    ...errors,
+    boat: factors,
+    speed: speedShare * SPEED_SPREAD,
+    weather: errors.leg * Math.sqrt(legVariance),
+  };
 }
 
 /** Standard deviation of the need that the factors leave, relative to it. */
@@ -54,7 +92,7 @@ export function withGauge(prepared: Prepared, run: Run, need: Need, usable: numb
 }
 
 /** A tenth of a knot made good is no headway, m/s. */
-const NO_HEADWAY = 0.05;
+export const NO_HEADWAY = 0.05;
 
 /**
  * A run when a steady stream error helps out and hinders home (m/s): its need, Infinity when a leg makes no headway;

@@ -21,10 +21,7 @@ export interface TurnPoints {
  * and home by the same way is walked to its turn; `available` is what may be used, reserve taken off.
  */
 export function turnPoints(prepared: Prepared, run: Run, available: number): TurnPoints {
-  const mirrored = prepared.trip.route.shape === 'out-and-home';
-  const walked = mirrored ? run.sailed.filter((s) => s.stretch.part === 'out') : run.sailed;
-  const home = mirrored ? run.sailed.slice(walked.length).reverse() : [];
-  const stretches = walked.map((s, i) => (home[i] ? mirroredStretch(s, home[i]) : turnStretch(prepared, run, s)));
+  const { mirrored, walked, stretches } = wayBack(prepared, run);
   const place = (point: TurnPoint): TurnBack => placed(point, walked, prepared);
   const last = lastReturnPoint(stretches, available - run.manoeuvring);
   const turnBack = place(last);
@@ -33,6 +30,22 @@ export function turnPoints(prepared: Prepared, run: Run, available: number): Tur
       last.onRoute || !mirrored ? turnBack : beyond(turnBack, stretches, walked, prepared, available - run.manoeuvring),
     halfway: mirrored ? undefined : place(equalTimeAlong(stretches)),
   };
+}
+
+/** The stretches that a turn may come on, each with the way back over the same water. */
+export interface WayBack {
+  readonly mirrored: boolean;
+  readonly walked: readonly Sailed[];
+  readonly stretches: readonly TurnStretch[];
+}
+
+/** A trip out and home by the same way is walked to its turn, any other to its end. */
+export function wayBack(prepared: Prepared, run: Run): WayBack {
+  const mirrored = prepared.trip.route.shape === 'out-and-home';
+  const walked = mirrored ? run.sailed.filter((s) => s.stretch.part === 'out') : run.sailed;
+  const home = mirrored ? run.sailed.slice(walked.length).reverse() : [];
+  const stretches = walked.map((s, i) => (home[i] ? mirroredStretch(s, home[i]) : turnStretch(prepared, run, s)));
+  return { mirrored, walked, stretches };
 }
 
 /** The way back over a stretch is the planned one home. */
@@ -46,12 +59,21 @@ function mirroredStretch(out: Sailed, home: Sailed): TurnStretch {
   };
 }
 
-function turnStretch(prepared: Prepared, run: Run, s: Sailed): TurnStretch {
+/** A stretch and the way back over it; `pace` in place of the speed planned for it. */
+export function turnStretch(prepared: Prepared, run: Run, s: Sailed, pace = s.stretch.speed): TurnStretch {
   const back = { part: 'home' as const, trackDeg: compass(s.stretch.trackDeg + 180) };
   const weather = { headwind: windOn(back, run.scenario), waveHeight: run.scenario.waveHeight };
   const stream = streamOn(back, run.scenario);
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const speed = wantedSpeed(prepared, boat, s.afloat, weather, { ...s.stretch, ...back }, stream, run.scenario).wanted;
+  const speed = wantedSpeed(
+    prepared,
+    boat,
+    s.afloat,
+    weather,
+    { ...s.stretch, ...back, speed: pace },
+    stream,
+    run.scenario,
+  ).wanted;
   const triangle = stream
     ? courseToSteer(back.trackDeg, speed, stream)
     : ({ possible: true, speedOverGround: speed } as const);

@@ -1,0 +1,99 @@
+import type { LatLon } from '../route/shapes.ts';
+import { needAt } from './need.ts';
+import type { Amount } from './shapes.ts';
+import { withGauge } from './spread.ts';
+import type { Standing } from './standing.ts';
+import { turnStretch, wayBack } from './turn-back.ts';
+
+/** What must still be aboard, and by when, where a leg ends. Amounts kg or J, times s from departure. */
+export interface Minimum {
+  /** Leg that ends here, counted as sailed from 0. */
+  readonly leg: number;
+  /** Of the waypoint, as drawn. */
+  readonly waypoint: number;
+  readonly name?: string;
+  readonly at: LatLon;
+  readonly part: 'out' | 'home';
+  readonly arrives: number;
+  /** Likely left on arrival, unusable rest not counted. */
+  readonly left: Amount;
+  /** With less than this aboard the trip as planned breaks the reserve: turn for home. */
+  readonly goOn: Amount;
+  /** With this the way home from here keeps the reserve, as planned and at the most economical speed. */
+  readonly home: Amount;
+  readonly homeEasy: Amount;
+  readonly homeTime: number;
+  /** Going on later than this is home too late; undefined without a limit of time. */
+  readonly latest?: number;
+}
+
+/**
+ * For every waypoint the least fuel or charge to go on with and to go home with, each so that the likely need keeps
+ * the reserve and the 95th percentile gets home. Empty where a leg cannot be sailed.
+ */
+export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
+  const { run, usable, reserve } = fuel;
+  if (!run.possible) return [];
+  const { trip } = prepared;
+  const spread = withGauge(prepared, run, fuel.need, usable);
+  const doubt = Math.max(needAt(spread, 0.95) / run.need, 1);
+  const keeping = (need: number): number => Math.max(need + reserve, need * doubt);
+  const { mirrored, walked, stretches } = wayBack(prepared, run);
+  const easy = walked.map((s, i) => Math.min(turnStretch(prepared, run, s, 'best').needBack, stretches[i]!.needBack));
+  const points = trip.route.waypoints;
+  const closes = trip.route.shape !== 'one-way';
+  const half = run.manoeuvring / 2;
+  const found: Minimum[] = [];
+  let used = half;
+  let time = prepared.manoeuvring / 2;
+  let [back, backEasy, backTime] = [half, half, prepared.manoeuvring / 2];
+  run.sailed.forEach((s, i) => {
+    used += s.use;
+    time += s.time;
+    const out = i < walked.length;
+    if (out) {
+      back += stretches[i]!.needBack;
+      backEasy += easy[i]!;
+      backTime += stretches[i]!.timeBack;
+    } else {
+      // Home by the same way: the way back shrinks again.
+      const over = 2 * walked.length - 1 - i;
+      back -= stretches[over]!.needBack;
+      backEasy -= easy[over]!;
+      backTime -= stretches[over]!.timeBack;
+    }
+    const arrives = time;
+    time += s.stretch.stop;
+    const next = run.sailed[i + 1];
+    if (next?.stretch.leg === s.stretch.leg) return;
+    const needed = run.need - used;
+    const remaining = run.time - arrives;
+    // Home is behind, and on a trip that comes home also ahead.
+    const onward = closes && needed < back;
+    const home = onward ? needed : back;
+    const allowed = trip.policy.timeAllowed;
+    const waypoint = waypointOf(s.stretch.leg, points.length, mirrored);
+    const name = points[waypoint]?.name;
+    found.push({
+      leg: s.stretch.leg,
+      waypoint,
+      ...(name && { name }),
+      at: s.stretch.to,
+      part: s.stretch.part,
+      arrives,
+      left: usable - used,
+      goOn: keeping(needed),
+      home: keeping(home),
+      homeEasy: keeping(Math.min(backEasy, home)),
+      homeTime: onward ? remaining : backTime,
+      ...(allowed !== undefined && { latest: arrives + allowed - run.time }),
+    });
+  });
+  return found;
+}
+
+/** Of the waypoints as drawn, the one at which a leg ends. */
+function waypointOf(leg: number, count: number, mirrored: boolean): number {
+  if (!mirrored) return (leg + 1) % count;
+  return leg < count - 1 ? leg + 1 : 2 * (count - 1) - leg - 1;
+}

@@ -1,0 +1,82 @@
+import type { Waters } from '../route/waters.ts';
+import { fuelVerdict } from './fuel-verdict.ts';
+import { heldProbability } from './holding.ts';
+import { prepare } from './prepare.ts';
+import type { Amount, Trip, Verdict } from './shapes.ts';
+
+/** The whole trip at one speed through the water, zone limits and waves kept. Amounts kg or J, times s. */
+export interface SpeedChoice {
+  /** m/s */
+  readonly speed: number;
+  readonly time: number;
+  readonly need: Amount;
+  readonly left: Amount;
+  /** What fuel or charge allows; the rest of the plan is not judged here. */
+  readonly fuel: Verdict;
+  /** That the drive holds it on every stretch: the least probability of all. */
+  readonly held: number;
+  /** Largest throttle and revs on the way: how loud it is. */
+  readonly throttle: number;
+  readonly rpm: number;
+}
+
+export interface SpeedChoices {
+  /** Slowest first; only speeds the likely boat can hold. */
+  readonly choices: readonly SpeedChoice[];
+  /** Least fuel or charge; earliest home with the reserve whole; quietest that is home in time. Indexes into `choices`. */
+  readonly thriftiest: number | undefined;
+  readonly earliest: number | undefined;
+  readonly quietest: number | undefined;
+}
+
+/** A step of the search, m/s, and its ends. */
+const STEP = 0.5;
+const SLOWEST = 1;
+const FASTEST = 16;
+/** A boat that most of its kind cannot hold is no choice. */
+const HELD = 0.5;
+
+/** The trade of time against fuel or charge left, over one speed for the whole trip. */
+export function speedChoices(trip: Trip, waters: Waters | undefined): SpeedChoices {
+  const prepared = prepare(trip, waters);
+  const choices: SpeedChoice[] = [];
+  for (let speed = SLOWEST; speed <= FASTEST; speed += STEP) {
+    const stretches = prepared.stretches.map((stretch) => ({ ...stretch, speed }));
+    const { run, verdict, usable } = fuelVerdict({ ...prepared, stretches });
+    if (!run.possible) continue;
+    const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
+    const held = Math.min(...run.sailed.map((s) => heldProbability(boat, s.afloat, s.speed, s.steady)));
+    if (held < HELD) continue;
+    choices.push({
+      speed,
+      time: run.time,
+      need: run.need,
+      left: usable - run.need,
+      fuel: verdict,
+      held,
+      throttle: Math.max(...run.sailed.map((s) => s.steady.drive.throttle)),
+      rpm: Math.max(...run.sailed.map((s) => s.steady.drive.rpm)),
+    });
+  }
+  const allowed = trip.policy.timeAllowed ?? Infinity;
+  const sound = (choice: SpeedChoice): boolean => choice.fuel !== 'no-go' && choice.time <= allowed;
+  return {
+    choices,
+    thriftiest: best(choices, (choice) => (choice.time <= allowed ? -choice.need : undefined)),
+    earliest: best(choices, (choice) => (sound(choice) ? -choice.time : undefined)),
+    quietest: best(choices, (choice) => (sound(choice) ? -choice.rpm : undefined)),
+  };
+}
+
+function best(choices: readonly SpeedChoice[], score: (choice: SpeedChoice) => number | undefined): number | undefined {
+  let found: number | undefined;
+  let most = -Infinity;
+  choices.forEach((choice, i) => {
+    const own = score(choice);
+    if (own !== undefined && own > most) {
+      most = own;
+      found = i;
+    }
+  });
+  return found;
+}
