@@ -1,5 +1,5 @@
 import { DEGREE } from '../units/convert.ts';
-import { interpolate, legBetween, lonBetween } from './distance.ts';
+import { legBetween, lonBetween } from './distance.ts';
 import type { ChartBox, EdgeTree } from './edge-tree.ts';
 import { firstShore, type Ray } from './first-shore.ts';
 import type { LatLon } from './shapes.ts';
@@ -13,9 +13,8 @@ export const LONGEST_FETCH = 50_000;
 const SIDE = 4;
 const SPACING_DEG = 3;
 
-/** Sampled places of a leg lie at most this far apart, m, unless there would be too many. */
-const SAMPLE = 1000;
-const MOST_SAMPLES = 12;
+/** Land is looked for up to here first, m, then twice as far, and so on: most rays end near by. */
+const FIRST_REACH = 3000;
 
 export interface Fetch {
   /** Mean of nine rays, m. */
@@ -68,32 +67,28 @@ export function fetchAt(waters: Waters | undefined, at: LatLon, fromDeg: number)
     const bearing = (fromDeg + ray * SPACING_DEG) * DEGREE;
     rays.push({ x, y: at.lat, dx: Math.sin(bearing) / scale.east, dy: Math.cos(bearing) / scale.north });
   }
-  const land = landAcross(waters, rays, LONGEST_FETCH);
-  let [sum, longest, open] = [0, 0, 0];
-  for (const ray of rays) {
-    const exit = Math.min(LONGEST_FETCH, exitOf(bounds, ray));
-    let length = exit;
-    for (const shore of land) length = firstShore(shore, ray, length);
-    if (length >= exit) {
-      length = LONGEST_FETCH;
-      open++;
+  const exits = rays.map((ray) => Math.min(LONGEST_FETCH, exitOf(bounds, ray)));
+  const farthest = Math.max(...exits);
+  const lengths = exits.map(() => Infinity);
+  for (let reach = FIRST_REACH; ; reach *= 2) {
+    const land = landAcross(waters, rays, Math.min(reach, farthest));
+    for (const [i, ray] of rays.entries()) {
+      if (lengths[i]! < Infinity) continue;
+      const within = Math.min(reach, exits[i]!);
+      let nearest = within;
+      for (const shore of land) nearest = firstShore(shore, ray, nearest);
+      if (nearest < within) lengths[i] = nearest;
+      else if (within === exits[i]) lengths[i] = LONGEST_FETCH;
     }
-    sum += length;
-    longest = Math.max(longest, length);
+    if (lengths.every((length) => length < Infinity)) break;
   }
-  return { length: sum / (2 * SIDE + 1), longest, open, at, onLand: false };
-}
-
-/** The longest fetch of places sampled along a leg, both ends included: at most 1 km apart on legs up to 11 km. */
-export function worstFetch(waters: Waters | undefined, leg: { from: LatLon; to: LatLon }, fromDeg: number): Fetch {
-  const { distance } = legBetween(leg.from, leg.to);
-  const pieces = Math.min(MOST_SAMPLES - 1, Math.max(1, Math.ceil(distance / SAMPLE)));
-  let worst = fetchAt(waters, leg.from, fromDeg);
-  for (let piece = 1; piece <= pieces && worst.length < LONGEST_FETCH; piece++) {
-    const found = fetchAt(waters, interpolate(leg.from, leg.to, piece / pieces), fromDeg);
-    if (found.length > worst.length || worst.onLand) worst = found;
-  }
-  return worst;
+  return {
+    length: meanFetch(lengths),
+    longest: Math.max(...lengths),
+    open: lengths.filter((length) => length === LONGEST_FETCH).length,
+    at,
+    onLand: false,
+  };
 }
 
 /** Land whose box meets that of the fan of rays. */

@@ -3,7 +3,7 @@ import { bretschneiderWaves, fetchOfTime, manualWaves, northSeaWaves, timeToFetc
 export interface Blow {
   /** Mean wind at 10 m over the time the waves grow, about 1 to 3 h, m/s; never the gust. */
   readonly wind: number;
-  /** Open water upwind, m: `fetchAt`, `worstFetch`. */
+  /** Open water upwind, m: `fetchAt`, `worstFetches` of routes. */
   readonly fetch: number;
   /** How long it has blown, s; undefined: as long as it takes. */
   readonly duration?: number;

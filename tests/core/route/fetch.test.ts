@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { legBetween } from '../../../src/core/route/distance.ts';
-import { fetchAt, LONGEST_FETCH, worstFetch } from '../../../src/core/route/fetch.ts';
+import { fetchAt, LONGEST_FETCH } from '../../../src/core/route/fetch.ts';
 import { prepareWaters } from '../../../src/core/route/waters.ts';
+import { worstFetches } from '../../../src/core/route/worst-fetch.ts';
 import { box, waters, zone } from './made-waters.ts';
 
 const land = { kind: 'land', name: 'Land' } as const;
@@ -60,13 +61,13 @@ describe('fetchAt', () => {
   });
 });
 
-describe('worstFetch', () => {
+describe('worstFetches', () => {
   it('finds the end of a leg that comes out of the lee', () => {
     const ready = prepareWaters(
       waters([zone(land, box(-2 * KM, KM, 2 * KM, 2 * KM)), zone(land, box(-1, 9 * KM, 1, 1))], wide),
     );
     const to = { lat: 0, lon: 5 * KM };
-    const { length, at } = worstFetch(ready, { from: spot, to }, 0);
+    const { length, at } = worstFetches(ready, [{ from: spot, to }])(0, 0);
     expect(at.lon).toBeGreaterThan(2.5 * KM);
     expect(length).toBeGreaterThan(8900);
     expect(fetchAt(ready, spot, 0).length).toBeLessThan(1100);
@@ -75,15 +76,36 @@ describe('worstFetch', () => {
   it('is the same whichever way the leg is sailed', () => {
     const ready = shoreAt(3000);
     const [from, to] = [spot, { lat: 0.01, lon: 0.05 }];
-    expect(worstFetch(ready, { from, to }, 20).length).toBeCloseTo(
-      worstFetch(ready, { from: to, to: from }, 20).length,
-      6,
+    const out = worstFetches(ready, [{ from, to }])(0, 20).length;
+    expect(worstFetches(ready, [{ from: to, to: from }])(0, 20).length).toBeCloseTo(out, 6);
+  });
+
+  it('hardly changes when the same way is drawn in many short legs', () => {
+    const ready = prepareWaters(
+      waters([zone(land, box(-2 * KM, KM, 2 * KM, 2 * KM)), zone(land, box(-1, 9 * KM, 1, 1))], wide),
     );
+    const points = Array.from({ length: 201 }, (_, i) => ({ lat: 0, lon: (i / 200) * 5 * KM }));
+    const legs = points.slice(1).map((to, i) => ({ from: points[i]!, to }));
+    const fetch = worstFetches(ready, legs);
+    const worst = Math.max(...legs.map((_, leg) => fetch(leg, 0).length));
+    const whole = worstFetches(ready, [{ from: spot, to: points[200]! }])(0, 0).length;
+    expect(Math.abs(worst - whole)).toBeLessThan(100);
+    // Each short leg speaks for water at most 250 m off.
+    for (const [leg, { from }] of legs.entries()) {
+      expect(legBetween(fetch(leg, 0).at, from).distance).toBeLessThan(280);
+    }
+  });
+
+  it('answers each direction anew', () => {
+    const fetch = worstFetches(shoreAt(3000), [{ from: spot, to: { lat: 0, lon: KM } }]);
+    expect(fetch(0, 0).open).toBe(0);
+    expect(fetch(0, 180).open).toBe(9);
+    expect(fetch(0, 0).open).toBe(0);
   });
 
   it('passes over samples that lie on land', () => {
     const ready = prepareWaters(waters([zone(land, box(-KM, -KM, KM, KM)), zone(land, box(-1, 5 * KM, 1, 1))], wide));
-    const found = worstFetch(ready, { from: spot, to: { lat: 0, lon: 3 * KM } }, 0);
+    const found = worstFetches(ready, [{ from: spot, to: { lat: 0, lon: 3 * KM } }])(0, 0);
     expect(found.onLand).toBe(false);
     expect(found.length).toBeGreaterThan(4900);
   });

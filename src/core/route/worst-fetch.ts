@@ -1,0 +1,62 @@
+import { interpolate, legBetween } from './distance.ts';
+import { type Fetch, fetchAt } from './fetch.ts';
+import type { LatLon } from './shapes.ts';
+import type { Waters } from './waters.ts';
+
+/** Places sampled along a leg lie at most this far apart, m. */
+const APART = 1000;
+/** Legs shorter than this share a place with the ones before, m, so that a finely drawn way costs no more. */
+const NEAR = 250;
+/** Most places within one leg. */
+const MOST = 12;
+
+/** Worst fetch of a leg, by its place in the list, for a wind from a direction (true). */
+export type LegFetch = (leg: number, fromDeg: number) => Fetch;
+
+/**
+ * The longest fetch along each leg of a way, sampled at most 1 km apart on legs up to 11 km, ends included to 250 m. Make it
+ * once per way: the places do not depend on the wind, and each remembers its answer to the last direction.
+ */
+export function worstFetches(waters: Waters | undefined, legs: readonly { from: LatLon; to: LatLon }[]): LegFetch {
+  const places: LatLon[] = [];
+  const ofLeg: { readonly first: number; readonly last: number }[] = [];
+  let since = Infinity;
+  let end: LatLon | undefined;
+  for (const { from, to } of legs) {
+    if (since >= NEAR || !end || end.lat !== from.lat || end.lon !== from.lon) {
+      places.push(from);
+      since = 0;
+    }
+    const first = places.length - 1;
+    const { distance } = legBetween(from, to);
+    const pieces = Math.min(MOST, Math.ceil(distance / APART));
+    for (let piece = 1; piece < pieces; piece++) {
+      places.push(interpolate(from, to, piece / pieces));
+      since = 0;
+    }
+    since += pieces > 1 ? distance / pieces : distance;
+    if (since >= NEAR) {
+      places.push(to);
+      since = 0;
+    }
+    ofLeg.push({ first, last: places.length - 1 });
+    end = to;
+  }
+  const told: { fromDeg: number; fetch: Fetch }[] = [];
+  const fetchOf = (place: number, fromDeg: number): Fetch => {
+    const before = told[place];
+    if (before?.fromDeg === fromDeg) return before.fetch;
+    const fetch = fetchAt(waters, places[place]!, fromDeg);
+    told[place] = { fromDeg, fetch };
+    return fetch;
+  };
+  return (leg, fromDeg) => {
+    const { first, last } = ofLeg[leg]!;
+    let worst = fetchOf(first, fromDeg);
+    for (let place = first + 1; place <= last; place++) {
+      const found = fetchOf(place, fromDeg);
+      if (found.length > worst.length || worst.onLand) worst = found;
+    }
+    return worst;
+  };
+}
