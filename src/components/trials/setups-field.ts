@@ -17,6 +17,7 @@ import { setupWords as words } from '../words/en-trials.ts';
 import { freshId, onHull, usesOf, withoutSetup, withSetup } from './edit-trials.ts';
 import { setupsStyles } from './setups-field.styles.ts';
 import { setupName } from './texts.ts';
+import { plannerDraft } from './to-planner.ts';
 import { craftOf, setupOf } from './work.ts';
 
 type Origins = Readonly<Record<string, CraftOrigin>>;
@@ -35,6 +36,8 @@ export class SetupsField extends LitElement {
 
   /** Id of the setup open for changes. */
   @state() private chosen = '';
+  /** What came of asking the planner. */
+  @state() private said = '';
 
   override render() {
     const { trials, measures } = this;
@@ -64,6 +67,7 @@ export class SetupsField extends LitElement {
         }
         <div class="buttons more">
           <button type="button" @click=${() => this.#added(trials)}>${words.add}</button>
+          <button type="button" @click=${() => this.#fromPlanner(setup.id)}>${words.fromPlanner}</button>
           ${
             trials.setups.length > 1
               ? html`<button type="button" class="quiet" ?disabled=${uses > 0} @click=${() => this.#removed(trials, setup.id)}>
@@ -72,6 +76,7 @@ export class SetupsField extends LitElement {
               : nothing
           }
         </div>
+        <p role="status" class="hint">${this.said}</p>
         ${trials.setups.length > 1 && uses > 0 ? html`<p class="hint">${words.inUse(uses)}</p>` : nothing}
       </div>
       ${keyed(
@@ -107,6 +112,19 @@ export class SetupsField extends LitElement {
     const id = freshId('s', trials.setups);
     this.chosen = id;
     this.#tell(withSetup(trials, { ...from, id }), { ...this.origins, [id]: this.origins[from.id] ?? {} });
+  }
+
+  /** Hull, engine and tank or battery as the planner on this device has them, in the setup on screen. */
+  async #fromPlanner(id: string): Promise<void> {
+    const draft = await plannerDraft();
+    const { trials } = this;
+    if (!draft || !trials) {
+      this.said = words.noPlanner;
+      return;
+    }
+    const { hull, drive, store } = draft.trip.craft;
+    this.said = words.taken;
+    this.#tell(withSetup(onHull(trials, hull), { id, drive, store }), { ...this.origins, [id]: draft.origin });
   }
 
   #removed(trials: Trials, id: string): void {

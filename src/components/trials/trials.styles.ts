@@ -128,6 +128,13 @@ export const trialsStyles = css`
     gap: 8px;
   }
 
+  hr {
+    width: 100%;
+    margin: 4px 0;
+    border: 0;
+    border-block-start: 1px solid var(--_line);
+  }
+
   .why {
     margin: 0;
     color: var(--_muted);

@@ -35,7 +35,7 @@ type Card = 'boat' | 'runs' | 'tracks' | 'refills' | 'sheet';
 
 /** What a card is made of, loaded when it is first opened. */
 const LATE: Partial<Record<Card, () => Promise<unknown>>> = {
-  tracks: () => import('./track-import.ts'),
+  tracks: () => Promise.all([import('./track-import.ts'), import('./table-import.ts')]),
   sheet: () => Promise.all([import('./run-sheet.ts'), import('./helm-form.ts')]),
 };
 
@@ -199,7 +199,13 @@ export class TrialsBench extends LitElement {
       usual=${usual}
       .measures=${this.#measures}
       @runs-made=${({ detail }: RunsMade) => this.#runsMade(detail.runs)}
-    ></homeleg-track-import>`;
+    ></homeleg-track-import>
+      <hr />
+      <homeleg-table-import
+        .trials=${trials}
+        .measures=${this.#measures}
+        @runs-made=${({ detail }: RunsMade) => this.#runsMade(detail.runs)}
+      ></homeleg-table-import>`;
   }
 
   #runsMade(runs: readonly Run[]): void {
@@ -289,9 +295,14 @@ export class TrialsBench extends LitElement {
   async #sheetPrinted(): Promise<void> {
     this.printing = 'sheet';
     await this.updateComplete;
+    // Some browsers come back from printing at once, and print later.
+    globalThis.addEventListener('afterprint', this.#printed, { once: true });
     globalThis.print();
-    this.printing = '';
   }
+
+  readonly #printed = (): void => {
+    this.printing = '';
+  };
 
   #profileSection() {
     const { profile, origins } = this.work;

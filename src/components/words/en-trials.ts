@@ -1,4 +1,5 @@
 import type { Drive, Fouling } from '../../core/craft/shapes.ts';
+import type { Meaning } from '../../core/files/table-meanings.ts';
 import type { FactorFound, FitLimit, RunFound } from '../../core/trials/fit-shapes.ts';
 import type { StoreKind } from '../units/measures.ts';
 
@@ -398,3 +399,61 @@ export const helmWords = {
   sail: (speed: string) => `About ${speed}`,
   fields: { out: 'Out', back: 'Back', rpm: 'rpm', rate: 'Flow', amps: 'Amps', volts: 'Volts' },
 } as const;
+
+/** Runs in a table. */
+export const tableWords = {
+  why: 'A table of runs, from a spreadsheet as CSV: one row for each run, heads in the first row, in any usual unit. What each column means is shown before anything is taken over.',
+  open: 'Open a table (CSV)',
+  save: 'Save the runs as a table (CSV)',
+  paste: 'Or paste from a spreadsheet',
+  pasteLabel: 'Rows with their heads',
+  readPasted: 'Read',
+  pastedName: 'Pasted table',
+  failed: 'The table could not be read here: a part of this page could not be loaded.',
+  columnsOf: (name: string) => `Columns of ${name}`,
+  column: 'Column',
+  firstCell: 'First cell',
+  means: 'Means',
+  unit: 'Unit',
+  unnamed: (n: number) => `Column ${n}`,
+  meaningOf: (column: string) => `Meaning of ${column}`,
+  unitOf: (column: string) => `Unit of ${column}`,
+  notRead: 'Not read',
+  readable: (n: number) =>
+    n === 0 ? 'No row makes a run like this.' : `${plural(n, 'row makes a run', 'rows make runs')}.`,
+  more: (n: number) => `${n} more.`,
+  take: (n: number) => `Take over ${plural(n, 'run', 'runs')}`,
+  close: 'Close the table',
+} as const;
+
+/** What a column may stand for. */
+export const meaningWords: Record<Meaning, string> = {
+  id: 'Name of the run',
+  date: 'Date',
+  setup: 'Setup',
+  aboard: 'Who is aboard, one by one',
+  load: 'People and gear, together',
+  persons: 'Number of people',
+  fill: 'Tank or battery level',
+  'fill-known-by': 'How the level is known',
+  speed: 'Speed over ground, one way',
+  'speed-out': 'Speed over ground, out',
+  'speed-back': 'Speed over ground, back',
+  'speed-mean': 'Speed, mean of both ways',
+  stream: 'Stream with the way out',
+  rpm: 'Engine speed',
+  'full-throttle': 'Full throttle',
+  flow: 'Fuel flow',
+  power: 'Power',
+  current: 'Amps',
+  voltage: 'Volts',
+  fuel: 'Fuel used',
+  energy: 'Energy used',
+  time: 'Time it was used in',
+  'consumed-error': 'Error of the consumption',
+  wind: 'Wind',
+  'wind-from': 'Wind from, off the bow',
+  waves: 'Wave height',
+  'left-out': 'Left out',
+  note: 'Note',
+};

@@ -1,0 +1,224 @@
+import { html, LitElement, nothing } from 'lit';
+import { property, query, state } from 'lit/decorators.js';
+import type { TableRuns } from '../../core/files/runs-table.ts';
+import type { RunsTable, TableMapping } from '../../core/files/table-columns.ts';
+import type { Meaning } from '../../core/files/table-meanings.ts';
+import type { Trials } from '../../core/trials/shapes.ts';
+import { define } from '../define.ts';
+import { saveFile } from '../planner/save-file.ts';
+import { controls } from '../theme/controls.styles.ts';
+import { tokens } from '../theme/tokens.styles.ts';
+import { NAUTICAL } from '../units/default-measures.ts';
+import type { Measures } from '../units/measures.ts';
+import { meaningWords, tableWords as words } from '../words/en-trials.ts';
+import { lastLoad } from './edit-trials.ts';
+import { rowTableStyles } from './row-table.styles.ts';
+import { tableImportStyles } from './table-import.styles.ts';
+import { setupName } from './texts.ts';
+import type { RunsMade } from './track-import.ts';
+
+type Door = typeof import('./table-door.ts');
+type ColumnMeaning = TableMapping[number];
+
+/** Findings shown at once; the rest are counted. */
+const MOST_SHOWN = 6;
+
+/**
+ * @summary Reads runs from a table: what each column means is shown first and can be changed. Saves runs as a table.
+ * @fires runs-made - the user takes the runs over
+ */
+export class TableImport extends LitElement {
+  static override styles = [tokens, controls, rowTableStyles, tableImportStyles];
+
+  @property({ attribute: false }) trials: Trials | undefined;
+  @property({ attribute: false }) measures: Measures = NAUTICAL;
+
+  @state() private table: RunsTable | undefined;
+  @state() private mapping: TableMapping = [];
+  @state() private name = '';
+  @state() private message = '';
+
+  @query('input[type=file]') private picker!: HTMLInputElement;
+  @query('textarea') private pasted!: HTMLTextAreaElement;
+
+  #door: Door | undefined;
+
+  override render() {
+    const { trials } = this;
+    if (!trials) return nothing;
+    return html`
+      <p class="why">${words.why}</p>
+      <div class="buttons">
+        <button type="button" class="primary" @click=${() => this.picker.click()}>${words.open}</button>
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
+          tabindex="-1"
+          aria-label=${words.open}
+          @change=${this.#picked}
+        />
+        <button type="button" ?disabled=${trials.runs.length === 0} @click=${() => this.#saved(trials)}>${words.save}</button>
+      </div>
+      <details>
+        <summary>${words.paste}</summary>
+        <label for="pasted">${words.pasteLabel}</label>
+        <textarea id="pasted" rows="4" spellcheck="false"></textarea>
+        <button type="button" @click=${() => this.#read(this.pasted.value, words.pastedName)}>${words.readPasted}</button>
+      </details>
+      <p role="status" class="message">${this.message}</p>
+      ${this.table ? this.#columns(trials, this.table) : nothing}
+    `;
+  }
+
+  #columns(trials: Trials, table: RunsTable) {
+    const found = this.#runs(trials, table);
+    return html`
+      <h3>${words.columnsOf(this.name)}</h3>
+      <table role="table">
+        <caption class="sr">${words.columnsOf(this.name)}</caption>
+        <thead role="rowgroup">
+          <tr role="row">
+            ${[words.column, words.firstCell, words.means, words.unit].map(
+              (name) => html`<th role="columnheader" scope="col">${name}</th>`,
+            )}
+          </tr>
+        </thead>
+        <tbody role="rowgroup">
+          ${table.columns.map(({ header, sample }, i) => this.#row(header, sample, i))}
+        </tbody>
+      </table>
+      ${found ? this.#outcome(found) : nothing}
+    `;
+  }
+
+  #row(header: string, sample: string, i: number) {
+    const now = this.mapping[i];
+    const units = now ? (this.#door?.unitsFor(now.meaning) ?? []) : [];
+    const name = header || words.unnamed(i + 1);
+    return html`<tr role="row" class=${now ? '' : 'aside'}>
+      <th role="rowheader" scope="row">${name}</th>
+      ${this.#cell(words.firstCell, sample || '\u2013')}
+      ${this.#cell(
+        words.means,
+        html`<select aria-label=${words.meaningOf(name)} @change=${(event: Event) => this.#meant(i, (event.target as HTMLSelectElement).value)}>
+          <option value="" .selected=${!now}>${words.notRead}</option>
+          ${Object.entries(meaningWords).map(
+            ([meaning, label]) =>
+              html`<option value=${meaning} .selected=${meaning === now?.meaning}>${label}</option>`,
+          )}
+        </select>`,
+      )}
+      ${this.#cell(
+        words.unit,
+        units.length > 0
+          ? html`<select aria-label=${words.unitOf(name)} @change=${(event: Event) => this.#measured(i, (event.target as HTMLSelectElement).value)}>
+            ${units.map(({ sign }) => html`<option value=${sign} .selected=${sign === now?.unit}>${sign}</option>`)}
+          </select>`
+          : '\u2013',
+      )}
+    </tr>`;
+  }
+
+  #cell(label: string, value: unknown) {
+    return html`<td role="cell"><span class="label" aria-hidden="true">${label}</span><div>${value}</div></td>`;
+  }
+
+  #outcome({ runs, problems }: TableRuns) {
+    return html`
+      <div role="status">
+        <p class="sum">${words.readable(runs.length)}</p>
+        ${
+          problems.length > 0
+            ? html`<ul class="problems">
+              ${problems.slice(0, MOST_SHOWN).map(({ message }) => html`<li>${message}</li>`)}
+              ${problems.length > MOST_SHOWN ? html`<li>${words.more(problems.length - MOST_SHOWN)}</li>` : nothing}
+            </ul>`
+            : nothing
+        }
+      </div>
+      <div class="buttons">
+        <button type="button" class="primary" ?disabled=${runs.length === 0} @click=${() => this.#taken(runs)}>
+          ${words.take(runs.length)}
+        </button>
+        <button type="button" @click=${this.#closed}>${words.close}</button>
+      </div>
+    `;
+  }
+
+  #runs(trials: Trials, table: RunsTable): TableRuns | undefined {
+    return this.#door?.runsFromTable(table, this.mapping, {
+      setups: trials.setups.map((setup) => ({
+        id: setup.id,
+        name: trials.setups.length > 1 ? setupName(setup, this.measures) : setup.drive.name,
+        kind: setup.drive.kind,
+      })),
+      load: lastLoad(trials),
+      taken: trials.runs.map(({ id }) => id),
+    });
+  }
+
+  async #picked(): Promise<void> {
+    const file = this.picker.files?.[0];
+    this.picker.value = '';
+    if (!file) return;
+    try {
+      const { textOfBytes } = await import('../../core/files/text-of-bytes.ts');
+      await this.#read(textOfBytes(new Uint8Array(await file.arrayBuffer())), file.name);
+    } catch {
+      this.message = words.failed;
+    }
+  }
+
+  async #read(text: string, name: string): Promise<void> {
+    try {
+      this.#door ??= await import('./table-door.ts');
+    } catch {
+      this.message = words.failed;
+      return;
+    }
+    const read = this.#door.tableColumns(text);
+    this.table = read.ok ? read.value : undefined;
+    this.name = name;
+    this.message = read.ok ? '' : read.problems.map(({ message }) => `${name}: ${message}.`).join(' ');
+    this.mapping = read.ok
+      ? read.value.columns.map(({ meaning, unit }): ColumnMeaning => meaning && { meaning, ...(unit && { unit }) })
+      : [];
+  }
+
+  #meant(i: number, meaning: string): void {
+    const unit = meaning ? this.#door?.unitsFor(meaning as Meaning)[0]?.sign : undefined;
+    this.mapping = this.mapping.with(i, meaning ? { meaning: meaning as Meaning, ...(unit && { unit }) } : undefined);
+  }
+
+  #measured(i: number, unit: string): void {
+    const now = this.mapping[i];
+    if (now) this.mapping = this.mapping.with(i, { ...now, unit });
+  }
+
+  #taken(runs: TableRuns['runs']): void {
+    this.#closed();
+    this.dispatchEvent(new CustomEvent('runs-made', { detail: { runs }, bubbles: true }) satisfies RunsMade);
+  }
+
+  #closed(): void {
+    this.table = undefined;
+    this.message = '';
+  }
+
+  async #saved(trials: Trials): Promise<void> {
+    try {
+      this.#door ??= await import('./table-door.ts');
+      saveFile('runs.csv', this.#door.runsTable(trials), 'text/csv');
+    } catch {
+      this.message = words.failed;
+    }
+  }
+}
+
+define('homeleg-table-import', TableImport);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'homeleg-table-import': TableImport;
+  }
+}
