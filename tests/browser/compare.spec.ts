@@ -68,8 +68,12 @@ test.describe('loads and engines', () => {
     await expect(table.getByText('Type weights as numbers above 0')).toBeVisible();
     await typed.fill('85, 32');
     await expect(table.getByRole('row', { name: /^Load of 85 \+ 32/ })).toBeVisible();
-    await table.getByRole('button', { name: 'Remove: 85, 32' }).click();
-    await expect(table.getByRole('row', { name: /^Load of/ })).toHaveCount(0);
+    await typed.fill('Family: 85, 32');
+    await expect(table.getByRole('row', { name: /^Family/ })).toBeVisible();
+    await table.getByLabel('Units').selectOption('imperial');
+    await expect(typed).toHaveValue('Family: 187, 70.5');
+    await table.getByRole('button', { name: /^Remove: Family/ }).click();
+    await expect(table.getByRole('row', { name: /^Family/ })).toHaveCount(0);
     await expect(table.getByRole('button', { name: 'Add another load' })).toBeFocused();
   });
 

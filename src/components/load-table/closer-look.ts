@@ -16,6 +16,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { adviceText, lookWords as words } from '../words/en-compare.ts';
+import { AfterRest, type GoOn } from './after-rest.ts';
 import { changesTable } from './changes-drawing.ts';
 import { closerLookStyles } from './closer-look.styles.ts';
 import { pitchTable } from './pitch-drawing.ts';
@@ -41,11 +42,12 @@ export class CloserLook extends LitElement {
   @state() private measuredRpm: number | undefined;
   @state() private crewMove = 0.3;
   @state() private trimDeg = 4;
+  @state() private advice: PropellerAdvice | undefined;
+  @state() private found: Changes | undefined;
 
   #row: NamedRow | undefined;
   #column: LoadColumn | undefined;
-  #advice: PropellerAdvice | undefined;
-  #changes: Changes | undefined;
+  readonly #later = new AfterRest(this, 150);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = this.#column;
@@ -57,12 +59,13 @@ export class CloserLook extends LitElement {
       this.high = undefined;
       this.measuredRpm = undefined;
     }
-    if (changed.size > 0) this.#workOut();
+    if ([...changed.keys()].some((key) => key !== 'advice' && key !== 'found')) {
+      this.#later.start((goOn) => this.#workOut(goOn));
+    }
   }
 
   override render() {
-    const advice = this.#advice;
-    const found = this.#changes;
+    const { advice, found } = this;
     return html`
       <section aria-labelledby="title">
         <h2 id="title">${words.title}</h2>
@@ -173,20 +176,20 @@ export class CloserLook extends LitElement {
     return this.low !== undefined && this.high !== undefined && this.high <= this.low;
   }
 
-  #workOut(): void {
+  async #workOut(goOn: GoOn): Promise<void> {
     const [hull, row, column] = [this.hull, this.#row, this.#column];
-    this.#advice = undefined;
-    this.#changes = undefined;
     if (!hull || !row || !column) return;
     const boat = boatOfColumn(hull, column, this.setting);
     const now = loaded(boat, row.load);
     const usual = usualWindow(column.drive.ratedRpm);
     const low = this.low ?? usual.low;
     const high = this.high ?? usual.high;
-    this.#advice = propellerAdvice(boat, now.afloat, high > low ? { low, high } : usual, this.measuredRpm);
+    const advice = propellerAdvice(boat, now.afloat, high > low ? { low, high } : usual, this.measuredRpm);
+    if (!(await goOn())) return;
+    this.advice = advice;
     const cruise = cellOf(boat, row.load).cruise.speed;
     const { crewMove, trimDeg } = this;
-    this.#changes = changes(now, { ...this.setting, cruise, crewMove, trimDeg });
+    this.found = changes(now, { ...this.setting, cruise, crewMove, trimDeg });
   }
 }
 

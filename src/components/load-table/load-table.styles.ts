@@ -86,6 +86,15 @@ export const loadTableStyles = css`
     margin-block-end: 8px;
   }
 
+  .empty {
+    display: grid;
+    place-items: center;
+    min-height: 60em;
+    border: 1.5px dashed var(--_edge);
+    border-radius: var(--_radius);
+    color: var(--_muted);
+  }
+
   .scroll {
     overflow-x: auto;
     margin-block-end: 10px;

@@ -23,10 +23,11 @@ import { cautions } from '../words/en.ts';
 import { compareWords as words } from '../words/en-compare.ts';
 import { formWords } from '../words/en-forms.ts';
 import { plannerWords } from '../words/en-planner.ts';
+import { AfterRest, type GoOn } from './after-rest.ts';
 import './closer-look.ts';
 import { loadTableStyles } from './load-table.styles.ts';
 import { type MeasuredBoat, openProfile } from './open-profile.ts';
-import { type NamedRow, type OtherLoad, rowsOf, weightsIn } from './rows.ts';
+import { loadIn, type NamedRow, type OtherLoad, rewritten, rowsOf } from './rows.ts';
 import type { SetupsEdited } from './setup-list.ts';
 import './setup-list.ts';
 import { carriedTo, firstSetups, MOST_SETUPS, type SetupChoice } from './setups.ts';
@@ -62,14 +63,19 @@ export class LoadTable extends LitElement {
   @state() private oneSpeed: number | undefined;
   @state() private speedKind: 'own' | 'one' = 'own';
 
+  /** The last table that was worked out. */
+  @state() private shown: { readonly table: Table; readonly rows: readonly NamedRow[] } | undefined;
+
   @query('input[type="file"]') private picker!: HTMLInputElement;
 
   #measures: Measures = measuresFor('metric', 'en');
   #hull!: Hull;
   #rows: readonly NamedRow[] = [];
   #columns: readonly LoadColumn[] = [];
-  #table: Table | undefined;
+  readonly #later = new AfterRest(this, 80);
   #made = 0;
+  /** Somebody chose the engines: another boat does not bring its own. */
+  #ownSetups = false;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('units') || this.#made === 0) {
@@ -83,8 +89,9 @@ export class LoadTable extends LitElement {
       const calibration = this.measured?.calibrationOf(drive);
       return { id, drive, store, ...(calibration && { calibration }) };
     });
-    const speed = this.speedKind === 'one' ? this.oneSpeed : undefined;
-    this.#table = loadTable(this.#hull, this.#rows, this.#columns, { ...this.#setting(), speed });
+    if ([...changed.keys()].some((key) => key !== 'shown' && key !== 'refused')) {
+      this.#later.start((goOn) => this.#workOut(goOn));
+    }
   }
 
   override render() {
@@ -103,7 +110,7 @@ export class LoadTable extends LitElement {
           </div>
         </div>
         <p class="boat-name">${this.#boatName()}</p>
-        ${this.#table ? tableDrawing(this.#table, this.#rows, m) : nothing}
+        ${this.shown ? tableDrawing(this.shown.table, this.shown.rows, m) : html`<p class="empty">${words.working}</p>`}
         <p class="hint">${words.cruiseDefinition}</p>
         <p class="cautions">${cautions.join(' ')}</p>
       </section>
@@ -170,7 +177,7 @@ export class LoadTable extends LitElement {
         }
         <div class="field">
           <label for="units">${words.units}</label>
-          <select id="units" @change=${(event: Event) => (this.units = valueIn(event) as UnitSystem)}>
+          <select id="units" @change=${this.#unitsPicked}>
             ${UNITS.map((each) => html`<option value=${each} .selected=${each === this.units}>${plannerWords.unitNames[each]}</option>`)}
           </select>
         </div>
@@ -243,7 +250,7 @@ export class LoadTable extends LitElement {
   }
 
   #otherLoad({ id, text }: OtherLoad) {
-    const unreadable = weightsIn(text, this.#measures) === undefined;
+    const unreadable = loadIn(text, this.#measures) === undefined;
     return html`<div class="field other">
       <label for=${id}>${words.otherLoad}</label>
       <div class="row">
@@ -276,7 +283,7 @@ export class LoadTable extends LitElement {
           .hull=${this.#hull}
           .setups=${this.setups}
           .measures=${this.#measures}
-          @setups-edited=${(event: SetupsEdited) => (this.setups = event.detail.setups)}
+          @setups-edited=${this.#setupsEdited}
         ></homeleg-setup-list>`,
       )}
       <div class="fields around">
@@ -331,8 +338,7 @@ export class LoadTable extends LitElement {
   #hullPicked(event: Event): void {
     this.hullId = valueIn(event);
     const { hull } = this.#example();
-    const untouched = this.setups.every((setup) => setup.engineId) && this.setups.length === 3;
-    this.setups = untouched ? firstSetups(hull) : this.setups.map((setup) => carriedTo(hull, setup));
+    this.setups = this.#ownSetups ? this.setups.map((setup) => carriedTo(hull, setup)) : firstSetups(hull);
     this.plate = undefined;
   }
 
@@ -358,7 +364,21 @@ export class LoadTable extends LitElement {
     }
   }
 
+  #setupsEdited({ detail }: SetupsEdited): void {
+    this.setups = detail.setups;
+    this.#ownSetups = true;
+  }
+
+  /** What was typed in the old units is written anew in the next, so that nobody gets heavier. */
+  #unitsPicked(event: Event): void {
+    const units = valueIn(event) as UnitSystem;
+    const next = measuresFor(units, this.#measures.lang);
+    this.others = this.others.map(({ id, text }) => ({ id, text: rewritten(text, this.#measures, next) }));
+    this.units = units;
+  }
+
   #profileClosed(): void {
+    this.#ownSetups = false;
     this.measured = undefined;
     this.plateKind = 'usual';
     this.plate = undefined;
@@ -383,6 +403,18 @@ export class LoadTable extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('#add-load')?.focus();
   }
 
+  async #workOut(goOn: GoOn): Promise<void> {
+    const [hull, rows, columns] = [this.#hull, this.#rows, this.#columns];
+    const speed = this.speedKind === 'one' ? this.oneSpeed : undefined;
+    const question = { ...this.#setting(), speed };
+    const cells: Table['cells'][number][] = [];
+    for (const row of rows) {
+      cells.push(loadTable(hull, [row], columns, question).cells[0]!);
+      if (!(await goOn())) return;
+    }
+    this.shown = { table: { rows, columns, cells }, rows };
+  }
+
   #toTable(): void {
     const title = this.renderRoot.querySelector<HTMLElement>('#table-title');
     title?.focus({ preventScroll: true });
@@ -390,9 +422,10 @@ export class LoadTable extends LitElement {
   }
 
   #csvPressed(): void {
-    if (!this.#table) return;
+    if (!this.shown) return;
+    const { table, rows } = this.shown;
     const name = this.#boatName().replace(/[^\p{L}\p{N}]+/gu, '-');
-    saveFile(`${name}-loads.csv`, tableCsv(this.#table, this.#rows, this.#measures), 'text/csv');
+    saveFile(`${name}-loads.csv`, tableCsv(table, rows, this.#measures), 'text/csv');
   }
 }
 

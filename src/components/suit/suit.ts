@@ -8,6 +8,7 @@ import '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import '../field/quantity-field.ts';
+import { AfterRest, type GoOn } from '../load-table/after-rest.ts';
 import { weightsIn } from '../load-table/rows.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
@@ -21,9 +22,8 @@ import { suitStyles } from './suit.styles.ts';
 import { suitCard } from './suit-card.ts';
 
 const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
-/** Rest after the last change, and how long the page may be kept from answering, ms. */
-const REST = 120;
-const SLICE = 12;
+/** How often progress is told, in combinations. */
+const TOLD = 27;
 /** Cards shown before somebody asks for all. */
 const FIRST = 6;
 
@@ -56,18 +56,9 @@ export class Suit extends LitElement {
   @state() private all: ReadonlySet<string> = new Set();
 
   #measures: Measures = measuresFor('metric', 'en');
-  #timer: ReturnType<typeof setTimeout> | undefined;
-  /** Numbers the searches; an older one that comes back late is not wanted any more. */
-  #search = 0;
+  readonly #later = new AfterRest(this, 120);
   #asked = '';
   #foundFor: Use | undefined;
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    clearTimeout(this.#timer);
-    this.#search++;
-    this.#asked = '';
-  }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('units')) {
@@ -79,16 +70,12 @@ export class Suit extends LitElement {
     const use = this.#use();
     const asked = JSON.stringify(use ?? null);
     if (asked === this.#asked) return;
-    const first = this.#asked === '';
     this.#asked = asked;
-    clearTimeout(this.#timer);
-    this.#search++;
-    if (!use) {
+    this.#later.start(async (goOn) => {
+      if (use) return this.#look(use, goOn);
       this.found = undefined;
       this.progress = '';
-      return;
-    }
-    this.#timer = setTimeout(() => void this.#look(use, this.#search), first ? 0 : REST);
+    });
   }
 
   override render() {
@@ -334,18 +321,14 @@ export class Suit extends LitElement {
     return { crew, gear, distance, water, waveHeight, speed, carry, energy, batteryTemperatureC };
   }
 
-  async #look(use: Use, search: number): Promise<void> {
+  async #look(use: Use, goOn: GoOn): Promise<void> {
     const wanted = catalogue.engines.filter(({ drive }) => use.energy === 'either' || drive.kind === use.energy);
     const total = wanted.length * catalogue.hulls.length;
     const found: Suited[] = [];
-    let since = performance.now();
     for (const one of suited(use, catalogue)) {
       found.push(one);
-      if (performance.now() - since < SLICE) continue;
-      this.progress = words.working(found.length, total);
-      await new Promise((resolve) => setTimeout(resolve));
-      if (search !== this.#search) return;
-      since = performance.now();
+      if (!(await goOn())) return;
+      if (found.length % TOLD === 0) this.progress = words.working(found.length, total);
     }
     this.#foundFor = use;
     this.found = ranked(found);

@@ -35,7 +35,7 @@ export const compareWords = {
   seatings: { spread: 'Spread out', forward: 'Forward', aft: 'Aft' } satisfies Record<Seating, string>,
   addLoad: 'Add another load',
   otherLoad: 'Another load',
-  weights: (unit: string) => `Weights in ${unit}`,
+  weights: (unit: string) => `Weights in ${unit}, a name before them if you like. Family: 85, 70, 32`,
   weightsProblem: 'Type weights as numbers above 0, with commas or spaces between.',
   otherName: (figures: string) => `Load of ${figures}`,
   remove: 'Remove',
@@ -65,6 +65,7 @@ export const compareWords = {
   toTable: 'To the table',
   csv: 'Save as CSV',
   print: 'Print',
+  working: 'Working it out',
 } as const;
 
 export const cellWords = {

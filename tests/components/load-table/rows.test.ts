@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rowsOf, weightsIn } from '../../../src/components/load-table/rows.ts';
+import { loadIn, rewritten, rowsOf, weightsIn } from '../../../src/components/load-table/rows.ts';
 import { measuresFor } from '../../../src/components/units/measures.ts';
 import { hulls } from '../../../src/core/files/catalogue.ts';
 
@@ -21,6 +21,21 @@ describe('weightsIn', () => {
   });
 });
 
+describe('loadIn', () => {
+  it('takes a name before the weights, and none but one', () => {
+    expect(loadIn('Family: 85, 70 32', metric)).toEqual({ name: 'Family', masses: [85, 70, 32] });
+    expect(loadIn('85', metric)).toEqual({ name: '', masses: [85] });
+    expect(loadIn('a: b: 85', metric)).toBeUndefined();
+    expect(loadIn('Family: many', metric)).toBeUndefined();
+  });
+
+  it('keeps everybody as heavy in other units', () => {
+    const imperial = measuresFor('imperial', 'en');
+    expect(rewritten('Family: 85, 70', metric, imperial)).toBe('Family: 187, 154');
+    expect(rewritten('heavy', metric, imperial)).toBe('heavy');
+  });
+});
+
 describe('rowsOf', () => {
   it('has crews of one to four and the other loads that can be read', () => {
     const rows = rowsOf(
@@ -31,15 +46,16 @@ describe('rowsOf', () => {
           { id: 'load-1', text: '85, 32' },
           { id: 'load-2', text: 'nobody' },
           { id: 'load-3', text: '' },
+          { id: 'load-4', text: 'Divers: 90, 90' },
         ],
       },
       metric,
     );
-    expect(rows.map(({ id }) => id)).toEqual(['crew-1', 'crew-2', 'crew-3', 'crew-4', 'load-1']);
+    expect(rows.map(({ id }) => id)).toEqual(['crew-1', 'crew-2', 'crew-3', 'crew-4', 'load-1', 'load-4']);
     expect(rows.map(({ load }) => load.items.reduce((sum, { mass }) => sum + mass, 0))).toEqual([
-      85, 170, 255, 340, 117,
+      85, 170, 255, 340, 117, 180,
     ]);
-    expect(rows.at(-1)!.name.replaceAll('\u00a0', ' ')).toBe('Load of 85 + 32 kg');
+    expect(rows.slice(-2).map(({ name }) => name.replaceAll('\u00a0', ' '))).toEqual(['Load of 85 + 32 kg', 'Divers']);
   });
 
   it('stows the gear with every crew and seats people where they are wanted', () => {
