@@ -52,3 +52,31 @@ export interface Conditions {
   /** Of the battery itself, C. */
   readonly batteryTemperatureC?: number;
 }
+
+/** A tide station: its heights follow from the constants of its tide. */
+export interface TideStation {
+  readonly id: string;
+  readonly name: string;
+  readonly lat: number;
+  readonly lon: number;
+  /** Zone of the IANA database whose clock the place keeps. */
+  readonly timezone?: string;
+  /** Mean level above chart datum, m, about which the tide swings. */
+  readonly meanLevel: number;
+  /** Name of that datum, such as MLLW. */
+  readonly chartDatum?: string;
+  /** By the usual names (M2, S2, ...); phases are those of Greenwich, UTC. */
+  readonly constituents: readonly TidalConstituent[];
+  /** Shown wherever a height of the station is. */
+  readonly licence?: string;
+  readonly attribution?: string;
+  /** Address of the station's page at its source. */
+  readonly source?: string;
+}
+
+export interface TidalConstituent {
+  readonly name: string;
+  /** m */
+  readonly amplitude: number;
+  readonly phaseDeg: number;
+}
