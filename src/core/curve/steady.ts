@@ -5,7 +5,7 @@ import { legDrag } from '../hull/leg-drag.ts';
 import { type HullResistance, hullResistance } from '../hull/resistance.ts';
 import { waveAddedResistance } from '../hull/waves.ts';
 import type { Afloat, Boat } from './boat.ts';
-import { varianceOf } from './factors.ts';
+import { SPREADS, varianceOf } from './factors.ts';
 import { formShare } from './form-spread.ts';
 
 /** Wind along the boat's heading (positive from ahead), m/s, and significant wave height, m. */
@@ -80,9 +80,15 @@ export function writeGradient(
  */
 export function resistanceDeviation(boat: Boat, { hull, mass, speed }: Steady, slope: number): number {
   const { covariance, form } = boat.factors;
-  const gradient = [hull.displacementPart, hull.planingPart, hull.humpPart, slope, 0, 0, 0, 0];
-  const open = formDeviation(boat, hull.total * formShare(form, mass, speed), gradient);
-  return Math.sqrt(varianceOf(gradient, covariance) + open * open);
+  const parts = [hull.displacementPart, hull.planingPart, hull.humpPart, slope];
+  let variance = 0;
+  for (let i = 0; i < parts.length; i++) {
+    for (let j = 0; j < parts.length; j++) variance += parts[i]! * covariance[i * SPREADS + j]! * parts[j]!;
+  }
+  variance = Math.max(variance, 0);
+  if (!form) return Math.sqrt(variance);
+  const open = formDeviation(boat, hull.total * formShare(form, mass, speed), [...parts, 0, 0, 0, 0]);
+  return Math.sqrt(variance + open * open);
 }
 
 /** What the form of the model leaves open, but so that a measured boat is nowhere known worse than before its runs. */
