@@ -91,6 +91,7 @@ export class DeckMoves {
     };
     const same = before !== undefined && samePlace(before.landing, to);
     if (!same && id !== undefined) this.#keeper.loadEdited(this.hand.load, true);
+    else if (!same) this.#keeper.storeEdited(this.hand.store);
     this.#keeper.requestUpdate();
   }
 
@@ -124,7 +125,10 @@ export class DeckMoves {
     const { hand } = this;
     const base = this.#base;
     this.#forget();
-    if (hand && base && aboardId(hand.key) !== undefined) this.#keeper.loadEdited(base.load, false);
+    if (hand && base) {
+      if (aboardId(hand.key) === undefined) this.#keeper.storeEdited(base.store);
+      else this.#keeper.loadEdited(base.load, false);
+    }
     this.#keeper.requestUpdate();
   }
 

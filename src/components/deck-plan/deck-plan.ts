@@ -37,6 +37,7 @@ const WIDE = { from: 920, share: 0.44, gap: 24 };
 const MOST = { width: 560, tall: 620, tallNarrow: 540 };
 
 /**
+ * @slot - figures that stand beside the drawing, between the totals and the table
  * @summary The boat from above with those aboard, their gear and the tank or battery, and what they do to its balance.
  * @fires load-edited - the user changed who or what is aboard or where
  * @fires store-moved - the user moved a tank or battery
@@ -117,6 +118,7 @@ export class DeckPlan extends LitElement implements DeckKeeper {
           craft
             ? html`<div class="beside">
               ${this.#totals(craft)}
+              <slot></slot>
               <homeleg-aboard-table
                 .craft=${craft}
                   .load=${this.#editor.moves.settledLoad}

@@ -44,6 +44,15 @@ export class PlanMaker implements ReactiveController {
     host.addController(this);
   }
 
+  /** The trip as it was planned, with what its trials say; and the waters it was planned on. */
+  get trip(): Trip | undefined {
+    return this.#trip;
+  }
+
+  get waters(): Waters | undefined {
+    return this.#waters;
+  }
+
   hostDisconnected(): void {
     clearTimeout(this.#timer);
   }

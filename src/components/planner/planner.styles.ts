@@ -177,6 +177,12 @@ export const plannerStyles = css`
       display: none;
     }
 
+    .load {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      gap: 12px 40px;
+    }
+
     homeleg-route-map {
       min-height: 460px;
     }

@@ -10,6 +10,7 @@ import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
 import type { CraftEdited } from '../craft-form/craft-form.ts';
 import type { LoadEdited, StoreMoved } from '../deck-plan/deck-plan.ts';
 import type { FillEdited } from '../field/fill-field.ts';
+import type { AdviceTaken } from '../load-advice/seat-advice.ts';
 import '../fuel-bar/fuel-bar.ts';
 import type { PolicyEdited } from '../reserve-form/reserve-form.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
@@ -24,6 +25,7 @@ import { plannerWords as words } from '../words/en-planner.ts';
 import { DraftKeeper } from './draft-keeper.ts';
 import { fetchWaters, SHIPPED_WATERS } from './fetch-waters.ts';
 import { type CraftOrigin, type Draft, firstDraft } from './first-trip.ts';
+import { loadCard } from './load-card.ts';
 import { mended } from './mended.ts';
 import { fetchProfile } from './open-file.ts';
 import { PartLoader } from './part-loader.ts';
@@ -42,8 +44,8 @@ export type PlanEvent = CustomEvent<{ trip: Trip; plan: Plan | undefined }>;
 /** The answer became another one. */
 export type VerdictEvent = CustomEvent<{ verdict: Verdict | undefined; before: Verdict | undefined }>;
 
-type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs';
-type Question = Exclude<Card, 'legs'>;
+type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load';
+type Question = Exclude<Card, 'legs' | 'load'>;
 
 /**
  * @summary Plans a trip of a small power boat: boat, load, route and conditions in; range, reserve, safe payload and a
@@ -78,7 +80,15 @@ export class Planner extends LitElement {
   @state() private message = '';
   @state() private cleared: Draft | undefined;
   @state() private announcement = '';
-  @state() private openCards: ReadonlySet<Card> = new Set<Card>(['boat', 'aboard', 'route', 'day', 'kept', 'legs']);
+  @state() private openCards: ReadonlySet<Card> = new Set<Card>([
+    'boat',
+    'aboard',
+    'route',
+    'day',
+    'kept',
+    'legs',
+    'load',
+  ]);
 
   readonly #keeper = new DraftKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
   readonly #maker = new PlanMaker(this, (plan) => this.#told(plan));
@@ -201,6 +211,29 @@ export class Planner extends LitElement {
             ></homeleg-leg-table>
           </div>
         </details>
+        <details
+          class="wide card"
+          id="load"
+          data-part="load"
+          ?open=${this.openCards.has('load')}
+          @toggle=${(event: Event) => this.#toggled('load', (event.currentTarget as HTMLDetailsElement).open)}
+        >
+          <summary>
+            <span></span>
+            <h2>${words.load}</h2>
+          </summary>
+          <div class="inside">
+            ${loadCard({
+              trip: this.#maker.trip,
+              waters: this.#maker.waters,
+              plan,
+              settled,
+              speed: plannedSpeed(plan, trip.route),
+              measures,
+              taken: (event) => this.#adviceTaken(event),
+            })}
+          </div>
+        </details>
         <a class="strip" href="#answer" @click=${this.#toAnswer}>
           <homeleg-answer compact .plan=${plan} .measures=${measures}></homeleg-answer>
         </a>
@@ -288,7 +321,14 @@ export class Planner extends LitElement {
             .measures=${measures}
             @load-edited=${this.#loadEdited}
             @store-moved=${this.#storeMoved}
-          ></homeleg-deck-plan>
+          >
+            <homeleg-attitude
+              .trip=${this.#maker.trip}
+              .plan=${plan}
+              .speed=${plannedSpeed(plan, trip.route)}
+              .measures=${measures}
+            ></homeleg-attitude>
+          </homeleg-deck-plan>
           <homeleg-fill-field
             .fill=${trip.load.fill}
             .fillKnownBy=${trip.load.fillKnownBy}
@@ -441,6 +481,11 @@ export class Planner extends LitElement {
   #storeMoved({ detail }: StoreMoved): void {
     const { trip } = this.draft;
     this.#change({ ...trip, craft: { ...trip.craft, store: detail.store } });
+  }
+
+  #adviceTaken({ detail }: AdviceTaken): void {
+    const { trip } = this.draft;
+    this.#change({ ...trip, load: detail.load, craft: { ...trip.craft, store: detail.store } });
   }
 
   #fillEdited({ detail }: FillEdited): void {

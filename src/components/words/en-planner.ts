@@ -1,3 +1,8 @@
+/** Titles inside the card of the load. */
+export const seatTitle = 'Where to sit';
+export const capacityTitle = 'What it may carry';
+export const payloadTitle = 'Safe payload';
+
 /** Words of the planner's frame. */
 export const plannerWords = {
   boat: 'Boat',
@@ -10,6 +15,7 @@ export const plannerWords = {
   chargeBar: 'Charge, from full to empty',
   curve: 'Consumption and speed',
   legs: 'Leg by leg',
+  load: 'The load: where to sit, what it may carry',
   details: 'How far, how much, what if',
   units: 'Units',
   unitNames: { nautical: 'Knots, miles, litres', metric: 'km/h, km, litres', imperial: 'mph, miles, gallons' },

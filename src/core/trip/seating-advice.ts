@@ -48,13 +48,16 @@ export interface SeatingAdvice {
   readonly moves: readonly Move[];
   readonly now: SeatingFigures;
   readonly advised: SeatingFigures;
-  /** Cost of both, and below which none can be; `exact` where all placements were looked at. */
-  readonly cost: { readonly now: number; readonly advised: number; readonly bound: number };
+  /**
+   * Cost of both, of the best placement found, and below which none can be. The advice asks for as few moves as come
+   * within `WORTH_MOVING` of the best. `exact`: all placements were looked at.
+   */
+  readonly cost: { readonly now: number; readonly advised: number; readonly best: number; readonly bound: number };
   readonly exact: boolean;
 }
 
-/** Least gain, in the cost's tenths of power, for which people are asked to move. */
-const WORTH_MOVING = 0.002;
+/** Share of power for which nobody and nothing is asked to move. */
+export const WORTH_MOVING = 0.01;
 
 /**
  * Where everybody, the gear and the loose tanks or batteries best go for a purpose, and what the present placement
@@ -71,9 +74,8 @@ export function seatingAdvice(
   if (!found) return undefined;
   // Who has no place yet is where it does most harm.
   const costNow = present ? aim.cost(spreadOf(pieces, rest, present)) : aim.cost(presentSpread(trip));
-  const keep = present !== undefined && found.cost > costNow - WORTH_MOVING;
-  const places = keep ? present : found.places;
-  const moves = keep ? [] : movesOf(trip, pieces, places);
+  const places = present ? fewestMoves(judged, present, found) : found.places;
+  const moves = movesOf(trip, pieces, places);
   const after = moved(trip, moves);
   return {
     purpose,
@@ -82,9 +84,40 @@ export function seatingAdvice(
     moves,
     now: figuresOf(trip, waters, speed),
     advised: figuresOf(after, waters, speed),
-    cost: { now: costNow, advised: keep ? costNow : found.cost, bound: Math.min(found.bound, costNow) },
+    cost: {
+      now: costNow,
+      advised: aim.cost(spreadOf(pieces, rest, places)),
+      best: found.cost,
+      bound: found.bound,
+    },
     exact: found.exact,
   };
+}
+
+/** Moves taken back one by one, the least useful first, while the placement stays as good as the best. */
+function fewestMoves(
+  { pieces, rest, aim }: Judged,
+  present: readonly Position[],
+  found: { readonly places: readonly Position[]; readonly cost: number },
+): readonly Position[] {
+  const places = [...found.places];
+  const same = (a: Position, b: Position) => a.x === b.x && a.y === b.y;
+  for (;;) {
+    let least: { index: number; cost: number } | undefined;
+    for (let i = 0; i < pieces.length; i++) {
+      const back = present[i]!;
+      const taken = pieces[i]!.alone && places.some((place, j) => j !== i && pieces[j]!.alone && same(place, back));
+      // Somebody on a tube or out of reach is not left there.
+      if (same(places[i]!, back) || taken || !pieces[i]!.places.some((place) => same(place, back))) continue;
+      const here = places[i]!;
+      places[i] = back;
+      const cost = aim.cost(spreadOf(pieces, rest, places));
+      places[i] = here;
+      if (cost <= found.cost + WORTH_MOVING && (!least || cost < least.cost)) least = { index: i, cost };
+    }
+    if (!least) return places;
+    places[least.index] = present[least.index]!;
+  }
 }
 
 /** Cost of the placement as it is, for a purpose; for comparing placements. */

@@ -107,11 +107,18 @@ describe('a drag', () => {
     expect(moves.hand).toBeUndefined();
   });
 
-  it('of the tank is told when it is put down', () => {
+  it('of the tank is told while it goes on, and taken back when it is dropped', () => {
     const { page, moves } = begun();
     const before = page.craft.store;
     moves.hold('store:0', 'pointer', { x: 2.6, y: 0.05 });
+    expect(page.craft.store).not.toBe(before);
+    moves.drop();
     expect(page.craft.store).toBe(before);
+  });
+
+  it('of the tank ends where it is put down', () => {
+    const { page, moves } = begun();
+    moves.hold('store:0', 'pointer', { x: 2.6, y: 0.05 });
     moves.settle();
     expect(page.craft.store).toMatchObject({ tanks: [{ at: { x: 2.6, y: 0, z: 0.18 } }] });
     expect(page.told).toHaveLength(0);
