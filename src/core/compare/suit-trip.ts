@@ -49,18 +49,23 @@ export function tripOfUse(craft: Craft, use: Use): Trip {
   };
 }
 
+/** Calmer days than asked for, as a share of the waves: on them less slows the boat below the speed wished. */
+const CALMER = [0.75, 0.5];
+
 /**
- * Its plan without what a chart would say: no water in particular is meant. What fits in waves has to fit on a day of
- * half of them too, when nothing slows the boat below the speed wished.
+ * Its plan without what a chart would say: no water in particular is meant. What fits in waves has to fit on calmer
+ * days too, or a boat would fit only because the waves slow it below a speed it may not make.
  */
 export function planOfUse(craft: Craft, use: Use): { readonly trip: SuitTrip; readonly reasons: readonly Reason[] } {
   const plan = planned(craft, use);
-  const reasons = seriousOf(plan);
-  const calmer = reasons.length === 0 && use.waveHeight > 0;
-  return {
-    trip: figuresOf(plan),
-    reasons: calmer ? seriousOf(planned(craft, { ...use, waveHeight: use.waveHeight / 2 })) : reasons,
-  };
+  let reasons = seriousOf(plan);
+  if (use.waveHeight > 0) {
+    for (const share of CALMER) {
+      if (reasons.length > 0) break;
+      reasons = seriousOf(planned(craft, { ...use, waveHeight: use.waveHeight * share }));
+    }
+  }
+  return { trip: figuresOf(plan), reasons };
 }
 
 function planned(craft: Craft, use: Use): Plan {
