@@ -251,6 +251,23 @@ test('a file that is no track says so and changes nothing', async ({ page }) => 
   await expect(trials.rows).toHaveCount(0);
 });
 
+test('a refill takes its times from the trip in the planner', async ({ page }) => {
+  const planner = new PlannerPage(page);
+  await planner.open();
+  await planner.example('Petrol catamaran, a day out');
+  const trials = new TrialsPage(page);
+  await trials.open();
+  const refills = await trials.opened('refills');
+  await refills.getByRole('button', { name: 'Add a refill' }).click();
+  await refills.getByRole('button', { name: 'Take the times from the trip in the planner' }).click();
+  await expect(refills).toContainText(/Times at \d+ speeds taken/);
+  await refills.getByRole('textbox', { name: 'Put back' }).fill('6.4');
+  await refills.getByRole('button', { name: 'Save' }).click();
+  await expect(refills).toContainText('6.4 L put back after');
+  await expect(trials.found).toContainText('1 run or refill counts');
+  expect(trials.complaints).toEqual([]);
+});
+
 test('the run sheet prints alone, on one page', async ({ page }) => {
   const trials = new TrialsPage(page);
   await trials.open();

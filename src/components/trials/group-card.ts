@@ -49,7 +49,7 @@ export class GroupCard extends LitElement {
         trials.setups.length > 1
           ? html`<div class="field setup-field">
             <label for="setup">${runWords.setup}</label>
-            <select id="setup" @change=${(event: Event) => this.#type({ setup: (event.target as HTMLSelectElement).value })}>
+            <select id="setup" @change=${this.#setupPicked}>
               ${trials.setups.map(
                 (setup) =>
                   html`<option value=${setup.id} .selected=${setup.id === readings.setup}>${setupName(setup, measures)}</option>`,
@@ -107,6 +107,15 @@ export class GroupCard extends LitElement {
     return html`${passes}. ${runWords.through(sure(group.speed, group.deviation, measures))};
       ${runWords.streamFound(sure(Math.abs(along), deviation, measures), way)}.
       ${odd.length > 0 ? html`<b class="odd">${words.odd(odd.join(', '))}</b>` : nothing}`;
+  }
+
+  /** Litres of the one engine are no watts of the other. */
+  #setupPicked(event: Event): void {
+    const { trials, readings } = this;
+    if (!trials || !readings) return;
+    const setup = (event.target as HTMLSelectElement).value;
+    const same = setupOf(trials, setup).store.kind === setupOf(trials, readings.setup).store.kind;
+    this.#type({ setup, ...(!same && { reading: { kind: 'rate' } }) });
   }
 
   #type(change: Partial<GroupReadings>): void {

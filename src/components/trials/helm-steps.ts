@@ -103,6 +103,6 @@ export function runOfFigures(
     load,
     passes,
     ...(rpm !== undefined && rpm >= 50 && rpm <= 20_000 && { rpm }),
-    ...(rate !== undefined && { consumed: { kind: 'rate', rate } }),
+    ...(rate !== undefined && rate <= 1e5 && { consumed: { kind: 'rate', rate } }),
   };
 }

@@ -82,8 +82,8 @@ export class ReadingField extends LitElement {
         ];
       case 'current':
         return [
-          { name: 'amps', label: words.amps, max: 2000, unit: 'A', size: 1 },
-          { name: 'volts', label: words.volts, max: 1000, unit: 'V', size: 1 },
+          { name: 'amps', label: words.amps, max: 1000, unit: 'A', size: 1 },
+          { name: 'volts', label: words.volts, max: 600, unit: 'V', size: 1 },
         ];
       default:
         return this.reading.kind satisfies never;

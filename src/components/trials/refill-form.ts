@@ -57,7 +57,7 @@ export class RefillForm extends LitElement {
       <div class="fields wide">
         <div class="field setup-field">
           <label for="setup">${runWords.setup}</label>
-          <select id="setup" @change=${(event: Event) => this.#type({ setup: (event.target as HTMLSelectElement).value })}>
+          <select id="setup" @change=${this.#setupPicked}>
             ${trials.setups.map(
               (setup) =>
                 html`<option value=${setup.id} .selected=${setup.id === entry.setup}>${setupName(setup, measures)}</option>`,
@@ -91,6 +91,7 @@ export class RefillForm extends LitElement {
             ${words.addSpeed}
           </button>
           <button type="button" @click=${() => this.picker.click()}>${words.fromTrack}</button>
+          <button type="button" @click=${this.#planPicked}>${words.fromPlan}</button>
           <input
             type="file"
             accept=".gpx,application/gpx+xml"
@@ -173,6 +174,27 @@ export class RefillForm extends LitElement {
         <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d="M3 3L13 13M13 3L3 13" /></svg>
       </button>
     </div>`;
+  }
+
+  /** Litres of the one are no watt-hours of the other. */
+  #setupPicked(event: Event): void {
+    const { trials, entry } = this;
+    if (!trials || !entry) return;
+    const setup = (event.target as HTMLSelectElement).value;
+    const same = setupOf(trials, setup).store.kind === setupOf(trials, entry.setup).store.kind;
+    this.#type({ setup, ...(!same && { amount: undefined }) });
+  }
+
+  /** The trip as planned is taken for the trip as made. */
+  async #planPicked(): Promise<void> {
+    try {
+      const { plannedSpent } = await import('./planned-spent.ts');
+      const spent = await plannedSpent();
+      this.said = spent ? words.taken(spent.length) : words.noPlan;
+      if (spent) this.#type({ spent });
+    } catch {
+      this.said = trackWords.failed;
+    }
   }
 
   /** All tracks of the file together are the trip. */

@@ -58,7 +58,7 @@ export class RunForm extends LitElement {
       <div class="fields wide">
         <div class="field setup-field">
           <label for="setup">${words.setup}</label>
-          <select id="setup" @change=${(event: Event) => this.#type({ setup: (event.target as HTMLSelectElement).value })}>
+          <select id="setup" @change=${this.#setupPicked}>
             ${trials.setups.map(
               (setup) =>
                 html`<option value=${setup.id} .selected=${setup.id === entry.setup}>${setupName(setup, measures)}</option>`,
@@ -186,6 +186,15 @@ export class RunForm extends LitElement {
   #problem(field: RunField): string {
     const found = this.tried && this.entry && problemsOf(this.entry).find((problem) => problem.field === field);
     return found ? words.problems[found.code] : '';
+  }
+
+  /** Litres of the one engine are no watts of the other. */
+  #setupPicked(event: Event): void {
+    const { trials, entry } = this;
+    if (!trials || !entry) return;
+    const setup = (event.target as HTMLSelectElement).value;
+    const same = setupOf(trials, setup).store.kind === setupOf(trials, entry.setup).store.kind;
+    this.#type({ setup, ...(!same && { reading: { kind: 'rate' } }) });
   }
 
   #dayTyped(event: Event): void {

@@ -23,6 +23,9 @@ import { craftOf, setupOf } from './work.ts';
 type Origins = Readonly<Record<string, CraftOrigin>>;
 export type SetupsEdited = CustomEvent<{ trials: Trials; origins: Origins; removed?: boolean }>;
 
+/** As many as a profile holds. */
+const MOST_SETUPS = 24;
+
 /**
  * @summary The hull, and the engines, propellers, tanks and batteries it was tried with.
  * @fires setups-edited - the user changed the hull or a setup, made another one or deleted one
@@ -66,7 +69,9 @@ export class SetupsField extends LitElement {
         ></homeleg-choice-field>`
         }
         <div class="buttons more">
-          <button type="button" @click=${() => this.#added(trials)}>${words.add}</button>
+          <button type="button" ?disabled=${trials.setups.length >= MOST_SETUPS} @click=${() => this.#added(trials)}>
+            ${words.add}
+          </button>
           <button type="button" @click=${() => this.#fromPlanner(setup.id)}>${words.fromPlanner}</button>
           ${
             trials.setups.length > 1
@@ -99,6 +104,18 @@ export class SetupsField extends LitElement {
 
   #edited(trials: Trials, id: string, { craft, hullId, engineId, storeId }: CraftEdited['detail']): void {
     const { hull, drive, store } = craft;
+    // Litres read with the one are no watts of the other: what runs were made with stays, and this is another setup.
+    const other = store.kind !== setupOf(trials, id).store.kind && usesOf(trials, id) > 0;
+    if (other) {
+      const fresh = freshId('s', trials.setups);
+      this.chosen = fresh;
+      this.said = words.otherKind;
+      this.#tell(withSetup(trials, { id: fresh, drive, store }), {
+        ...this.origins,
+        [fresh]: { hullId, engineId, storeId },
+      });
+      return;
+    }
     const next = withSetup(hull === trials.hull ? trials : onHull(trials, hull), { id, drive, store });
     const origins = Object.fromEntries(
       next.setups.map((setup) => [setup.id, { ...this.origins[setup.id], hullId }]),
@@ -123,8 +140,11 @@ export class SetupsField extends LitElement {
       return;
     }
     const { hull, drive, store } = draft.trip.craft;
+    const other = store.kind !== setupOf(trials, id).store.kind && usesOf(trials, id) > 0;
+    const into = other ? freshId('s', trials.setups) : id;
+    this.chosen = into;
     this.said = words.taken;
-    this.#tell(withSetup(onHull(trials, hull), { id, drive, store }), { ...this.origins, [id]: draft.origin });
+    this.#tell(withSetup(onHull(trials, hull), { id: into, drive, store }), { ...this.origins, [into]: draft.origin });
   }
 
   #removed(trials: Trials, id: string): void {

@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
-import { property } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { define } from '../define.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -14,6 +14,10 @@ import { clockOf, type Found, nextRunName, timeAt } from './track-work.ts';
 
 export type RunPicked = CustomEvent<{ id: string; run: string }>;
 export type StretchAsked = CustomEvent<{ id: string; what: 'show' | 'remove' }>;
+
+/** Rows shown before somebody asks for all; stretches before and after one whose runs it may join. */
+const FIRST = 40;
+const NEAR = 8;
 
 /**
  * @summary The stretches of a track: their times to be typed, and the run each belongs to.
@@ -30,10 +34,12 @@ export class StretchTable extends LitElement {
   @property() track = '';
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
+  @state() private whole = false;
+
   override render() {
     const own = this.all.filter(({ track }) => track === this.track);
     if (own.length === 0) return html`<p>${words.noStretches}</p>`;
-    const names = [...new Set(this.all.map(({ run }) => run))].filter(Boolean).sort();
+    const rows = this.whole ? own : own.slice(0, FIRST);
     const next = nextRunName(this.all);
     return html`<table role="table">
       <caption class="sr">${words.stretches}</caption>
@@ -46,12 +52,28 @@ export class StretchTable extends LitElement {
       </thead>
       <tbody role="rowgroup">
         ${repeat(
-          own,
+          rows,
           ({ id }) => id,
-          (one, i) => this.#row(one, i + 1, names, next),
+          (one, i) => this.#row(one, i + 1, this.#near(one), next),
         )}
       </tbody>
-    </table>`;
+    </table>
+    ${
+      rows.length < own.length
+        ? html`<button type="button" class="quiet" @click=${this.#wholeWanted}>${words.allStretches(own.length)}</button>`
+        : nothing
+    }`;
+  }
+
+  /** Runs sailed about then; a day has too many to choose from all. */
+  #near(one: Found): readonly string[] {
+    const at = this.all.indexOf(one);
+    const around = this.all.slice(Math.max(0, at - NEAR), at + NEAR + 1);
+    return [...new Set(around.map(({ run }) => run))].filter(Boolean).sort();
+  }
+
+  #wholeWanted(): void {
+    this.whole = true;
   }
 
   #row({ id, stretch, run }: Found, number: number, names: readonly string[], next: string) {

@@ -12,14 +12,13 @@ import { trackWords as words } from '../words/en-trials.ts';
 import { lastLoad, withRun } from './edit-trials.ts';
 import './group-card.ts';
 import type { ReadingsTyped } from './group-card.ts';
-import { overLand } from './over-land.ts';
 import { sampleTracks } from './sample.ts';
 import './stretch-table.ts';
 import type { RunPicked, StretchAsked } from './stretch-table.ts';
 import { trackImportStyles } from './track-import.styles.ts';
 import './track-plot.ts';
 import type { EndMoved, StretchWanted } from './track-plot.ts';
-import { readTracks, type TextFile } from './track-reader.ts';
+import type { TextFile } from './track-reader.ts';
 import {
   addedStretch,
   type Found,
@@ -31,8 +30,12 @@ import {
   runFrom,
   runsToBe,
 } from './track-work.ts';
+import { tracksBeside } from './tracks-beside.ts';
 
 export type RunsMade = CustomEvent<{ runs: readonly Run[] }>;
+
+/** Runs shown before somebody asks for all. */
+const FIRST = 12;
 
 /**
  * @summary Opens recorded tracks, finds the passes in them, pairs them out and back, and makes runs of them.
@@ -54,14 +57,16 @@ export class TrackImport extends LitElement {
   @state() private progress: { readonly share: number; readonly file: string } | undefined;
   @state() private mapShown = false;
   @state() private said = '';
+  /** Runs beyond the first few are shown as well. */
+  @state() private all = false;
 
   @query('input[type=file]') private picker!: HTMLInputElement;
 
-  #visit = 0;
+  #reading: AbortController | undefined;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#visit++;
+    this.#reading?.abort();
   }
 
   override render() {
@@ -157,7 +162,7 @@ export class TrackImport extends LitElement {
     return html`
       <div class="groups">
         ${repeat(
-          runs,
+          this.all ? runs : runs.slice(0, FIRST),
           ({ name }) => name,
           (toBe) => html`<homeleg-group-card
             class="group"
@@ -169,6 +174,11 @@ export class TrackImport extends LitElement {
           ></homeleg-group-card>`,
         )}
       </div>
+      ${
+        runs.length > FIRST && !this.all
+          ? html`<button type="button" class="quiet" @click=${this.#allWanted}>${words.allRuns(runs.length)}</button>`
+          : nothing
+      }
       <div class="buttons">
         <button type="button" class="primary" ?disabled=${runs.length === 0} @click=${() => this.#taken(trials, runs)}>
           ${words.take(runs.length)}
@@ -212,16 +222,19 @@ export class TrackImport extends LitElement {
 
   async #read(files: readonly TextFile[]): Promise<void> {
     if (files.length === 0) return;
-    const visit = ++this.#visit;
-    const wanted = () => visit === this.#visit;
+    this.#reading?.abort();
+    const reading = new AbortController();
+    this.#reading = reading;
+    const wanted = () => !reading.signal.aborted;
     this.messages = [];
     this.said = '';
+    this.all = false;
     this.progress = { share: 0, file: files[0]!.name };
     try {
       const told = (share: number, file: string) => {
         if (wanted()) this.progress = { share, file };
       };
-      const read = await readTracks(files, Date.now() / 1000, told, wanted);
+      const read = await tracksBeside(files, told, reading.signal);
       if (!read || !wanted()) return;
       this.tracks = read.tracks;
       this.found = paired(read.tracks);
@@ -241,18 +254,23 @@ export class TrackImport extends LitElement {
 
   /** Passes over land are a sign of a wrong file or a wrong boat; only known where there are local waters. */
   async #askLand(wanted: () => boolean): Promise<void> {
-    const ashore = await overLand(this.found.map(({ stretch }) => stretch));
-    if (wanted() && ashore.length > 0)
-      this.messages = [...this.messages, words.ashore(ashore.map((i) => i + 1).join(', '))];
+    try {
+      const { overLand } = await import('./over-land.ts');
+      const ashore = await overLand(this.found.map(({ stretch }) => stretch));
+      if (wanted() && ashore.length > 0)
+        this.messages = [...this.messages, words.ashore(ashore.map((i) => i + 1).join(', '))];
+    } catch {
+      // Without the network nobody knows; the runs are good without.
+    }
   }
 
   #cancelled(): void {
-    this.#visit++;
+    this.#reading?.abort();
     this.progress = undefined;
   }
 
   #closed(): void {
-    this.#visit++;
+    this.#reading?.abort();
     this.tracks = [];
     this.found = [];
     this.messages = [];
@@ -283,6 +301,10 @@ export class TrackImport extends LitElement {
     const plot = this.renderRoot.querySelector(`[data-track="${one.track}"]`)?.querySelector('homeleg-track-plot');
     plot?.show(one.stretch.start, one.stretch.end);
     plot?.scrollIntoView({ block: 'nearest' });
+  }
+
+  #allWanted(): void {
+    this.all = true;
   }
 
   #readingsTyped({ detail }: ReadingsTyped): void {

@@ -45,6 +45,9 @@ export interface RunToBe {
   readonly still: StillWater;
 }
 
+/** As many as a run holds. */
+const MOST_PASSES = 20;
+
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 export function runName(index: number): string {
@@ -105,7 +108,7 @@ export function runFrom(toBe: RunToBe, readings: GroupReadings, trials: Trials):
     day: dayOf(toBe.found[0]!.stretch.start),
     setup: readings.setup,
     load: readings.load,
-    passes: toBe.passes.map(({ over, way }) => ({ over: Math.round(over * 1000) / 1000, way })),
+    passes: toBe.passes.slice(0, MOST_PASSES).map(({ over, way }) => ({ over: Math.round(over * 1000) / 1000, way })),
     ...(readings.rpm !== undefined && { rpm: readings.rpm }),
     ...(readings.fullThrottle && { fullThrottle: true }),
     ...(consumed && { consumed }),

@@ -39,6 +39,9 @@ const LATE: Partial<Record<Card, () => Promise<unknown>>> = {
   sheet: () => Promise.all([import('./run-sheet.ts'), import('./helm-form.ts')]),
 };
 
+/** As many as a profile holds. */
+const MOST_RUNS = 500;
+
 const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 
 /**
@@ -187,7 +190,7 @@ export class TrialsBench extends LitElement {
             @entry-left=${() => this.#leaveForm('#add-run')}
           ></homeleg-run-form>`
           : html`<div class="buttons">
-            <button type="button" id="add-run" class="primary" @click=${this.#runWanted}>${runWords.add}</button>
+            <button type="button" id="add-run" class="primary" ?disabled=${trials.runs.length >= MOST_RUNS} @click=${this.#runWanted}>${runWords.add}</button>
           </div>`
       }
     `;
@@ -209,7 +212,13 @@ export class TrialsBench extends LitElement {
   }
 
   #runsMade(runs: readonly Run[]): void {
-    this.#changeTrials(withRuns(this.work.profile.trials, runs), words.runsAdded(runs.length));
+    const { trials } = this.work.profile;
+    const taken = runs.slice(0, Math.max(MOST_RUNS - trials.runs.length, 0));
+    const left = runs.length - taken.length;
+    this.#changeTrials(
+      withRuns(trials, taken),
+      left > 0 ? words.runsFull(taken.length, left) : words.runsAdded(taken.length),
+    );
     this.openCards = new Set([...this.openCards, 'runs']);
     this.#focus('#add-run');
   }

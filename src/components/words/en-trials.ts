@@ -37,6 +37,8 @@ export const trialWords = {
   runSaved: (n: number) => `Run ${n} saved.`,
   runLeftOut: (n: number, out: boolean) => (out ? `Run ${n} left out.` : `Run ${n} counts again.`),
   runDoubled: (n: number) => `Run ${n} doubled; the copy is right after it.`,
+  runsFull: (kept: number, left: number) =>
+    `${plural(kept, 'run', 'runs')} added; ${left} left over, since a profile holds no more.`,
   runsAdded: (n: number) => `${plural(n, 'run', 'runs')} added.`,
   refillDeleted: 'Refill deleted.',
   refillSaved: 'Refill saved.',
@@ -59,6 +61,7 @@ export const setupWords = {
   fromPlanner: 'Take the boat of the planner',
   noPlanner: 'The planner on this device has no boat to take.',
   taken: 'Boat of the planner taken; runs were kept.',
+  otherKind: 'Runs were made with the engine before, so this one is a setup of its own.',
 } as const;
 
 export const runWords = {
@@ -155,7 +158,9 @@ export const refillWords = {
   addSpeed: 'Another speed',
   removeSpeed: (n: number) => `Remove speed ${n}`,
   fromTrack: 'Take the times from a track (GPX)',
-  taken: (n: number) => `Times at ${plural(n, 'speed', 'speeds')} taken from the track.`,
+  fromPlan: 'Take the times from the trip in the planner',
+  noPlan: 'The planner on this device has no whole trip.',
+  taken: (n: number) => `Times at ${plural(n, 'speed', 'speeds')} taken.`,
   nothingTaken: 'The track holds no speeds.',
   amount: { fuel: 'Put back', charge: 'Put back' },
   readAt: 'Read where?',
@@ -349,6 +354,8 @@ export const trackWords = {
   passes: (n: number) => plural(n, 'pass', 'passes'),
   oneWay: 'One way only: the stream is not known.',
   odd: (numbers: string) => `Pass ${numbers} does not fit the others.`,
+  allRuns: (n: number) => `Show all ${n} runs`,
+  allStretches: (n: number) => `Show all ${n} stretches`,
   take: (n: number) => `Take over ${plural(n, 'run', 'runs')}`,
   saveTracks: 'Save the tracks as GPX',
 } as const;
