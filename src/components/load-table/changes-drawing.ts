@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Change, Changes } from '../../core/compare/changes.ts';
-import type { Figures } from '../../core/compare/variant.ts';
+import type { Change, Changes, Effects, Spread } from '../../core/compare/changes.ts';
 import type { Measures } from '../units/measures.ts';
 import { changeWords, surenessWords, lookWords as words } from '../words/en-compare.ts';
 import { difference, span } from './differences.ts';
@@ -15,7 +14,7 @@ interface Told {
 interface Effect {
   readonly name: string;
   readonly now: string;
-  of(end: Figures): string;
+  of(effects: Effects): string;
 }
 
 /** What each change does to the figures of the boat as it is: the two ends of what is credible. */
@@ -49,7 +48,7 @@ function changeRow(change: Change, effects: readonly Effect[], told: Told, m: Me
     <th role="rowheader" scope="row">
       ${name(size)}${note ? html` <span class="why">${note}</span>` : nothing}
     </th>
-    ${effects.map((effect) => cell(effect.name, span(effect.of(change.ends[0]), effect.of(change.ends[1]))))}
+    ${effects.map((effect) => cell(effect.name, effect.of(change.effects)))}
     <td role="cell" class="sure">
       <span class="label" aria-hidden="true">${words.sure}</span>
       ${surenessWords[change.sureness]}.${change.outsideMethod ? html` <span class="why">${words.outside}</span>` : nothing}
@@ -66,39 +65,28 @@ function cell(name: string, value: string) {
 function effectsOf({ now, cruise }: Changes, { planing }: Told, m: Measures): readonly Effect[] {
   const speed = (si: number) => m.show('speed', si);
   const share = (value: number) => m.show('share', value);
-  const top: Effect = {
-    name: words.top,
-    now: speed(now.topSpeed),
-    of: ({ topSpeed }) => difference(topSpeed - now.topSpeed, speed),
-  };
   const revs = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 0 });
   const rpm = (value: number) => `${revs.format(Math.round(value / 10) * 10)}\u00a0rpm`;
-  const turns: Effect = {
-    name: words.rpm,
-    now: rpm(now.fullThrottleRpm),
-    of: ({ fullThrottleRpm }) => difference(fullThrottleRpm - now.fullThrottleRpm, rpm),
-  };
+  const told = ({ low, high }: Spread, show: (size: number) => string) =>
+    span(difference(low, show), difference(high, show));
+  const top: Effect = { name: words.top, now: speed(now.topSpeed), of: ({ topSpeed }) => told(topSpeed, speed) };
+  const turns: Effect = { name: words.rpm, now: rpm(now.fullThrottleRpm), of: (effects) => told(effects.rpm, rpm) };
   const use: Effect = {
     name: words.use(speed(cruise)),
     now: now.perMetre === undefined ? words.notHeld : '100%',
-    of: ({ perMetre }) =>
-      perMetre === undefined || now.perMetre === undefined
-        ? words.notHeld
-        : difference(perMetre / now.perMetre - 1, share),
+    of: (effects) => (effects.use ? told(effects.use, share) : words.notHeld),
   };
   if (!planing) return [top, turns, use];
   const onto: Effect = {
     name: words.plane,
     now: now.planingSpeed === undefined ? words.never : speed(now.planingSpeed),
-    of: ({ planingSpeed }) => {
-      if (planingSpeed === undefined) return now.planingSpeed === undefined ? words.none : words.never;
-      return now.planingSpeed === undefined ? words.nowPlanes : difference(planingSpeed - now.planingSpeed, speed);
-    },
+    of: (effects) =>
+      typeof effects.planing === 'string' ? words.planingWords[effects.planing] : told(effects.planing, speed),
   };
   const hump: Effect = {
     name: words.hump,
     now: share(now.humpMargin - 1),
-    of: ({ humpMargin }) => difference(humpMargin - now.humpMargin, share),
+    of: ({ humpMargin }) => told(humpMargin, share),
   };
   return [onto, hump, top, turns, use];
 }

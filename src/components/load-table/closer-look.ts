@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { type Changes, changes } from '../../core/compare/changes.ts';
+import { type Change, type Changes, changeSteps } from '../../core/compare/changes.ts';
 import { boatOfColumn, cellOf } from '../../core/compare/load-table.ts';
 import { loaded, type Setting } from '../../core/compare/loaded.ts';
 import { type PropellerAdvice, propellerAdvice, usualWindow } from '../../core/compare/propeller-advice.ts';
@@ -168,6 +168,7 @@ export class CloserLook extends LitElement {
         ></homeleg-quantity-field>
       </div>
       ${changesTable(found, { crewMove: this.crewMove, trimDeg: this.trimDeg, planing: this.hull?.form !== 'displacement' }, this.measures)}
+      <p class="hint">${words.between}</p>
       ${this.hull?.form === 'displacement' ? nothing : html`<p class="hint">${words.plane}: ${words.onto}</p>`}
     </div>`;
   }
@@ -189,7 +190,13 @@ export class CloserLook extends LitElement {
     this.advice = advice;
     const cruise = cellOf(boat, row.load).cruise.speed;
     const { crewMove, trimDeg } = this;
-    this.found = changes(now, { ...this.setting, cruise, crewMove, trimDeg });
+    const steps = changeSteps(now, { cruise, crewMove, trimDeg });
+    const found: Change[] = [];
+    for (const change of steps.next) {
+      found.push(change);
+      if (!(await goOn())) return;
+    }
+    this.found = { now: steps.now, cruise, changes: found };
   }
 }
 

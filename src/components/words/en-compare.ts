@@ -174,9 +174,11 @@ export const lookWords = {
   use: (speed: string) => `Use at ${speed}`,
   sure: 'How sure',
   none: 'no change',
-  never: 'no longer planes',
-  nowPlanes: 'planes now',
+  never: 'does not plane',
+  planingWords: { never: 'still does not plane', lost: 'no longer planes', gained: 'planes then' },
   notHeld: 'no longer holds it',
+  between:
+    'Each change as eight of ten such boats have it. Smaller than waves, wind and reading errors means: not to be noticed.',
   outside: "Outside the method's range.",
   onto: 'Where the bow has come down as far as it is now when planing begins.',
 } as const;
@@ -244,9 +246,9 @@ export const changeWords: Readonly<
 };
 
 export const surenessWords: Readonly<Record<Sureness, string>> = {
-  method: 'Worked out, to about a third',
-  practice: 'Worked out from sizes of common practice',
-  disputed: 'Disputed; a guess',
+  method: 'Worked out',
+  practice: 'Worked out from a size that is common practice',
+  disputed: 'Disputed: little more than a guess',
 };
 
 export const suitWords = {

@@ -1,9 +1,11 @@
 import type { Craft, Drive, Propeller } from '../craft/shapes.ts';
-import { type Afloat, type Boat, boatOf } from '../curve/boat.ts';
+import type { Afloat, Boat } from '../curve/boat.ts';
+import { driveModel } from '../drive/demand.ts';
 import { froudeVolume } from '../hull/froude.ts';
 import { DEEP_LEG_AREA } from '../hull/leg-drag.ts';
 import { INCH } from '../units/convert.ts';
-import type { Loaded, Setting } from './loaded.ts';
+import { credibleBoats, tenToNinety } from './credible-boats.ts';
+import type { Loaded } from './loaded.ts';
 import { type Leg, thrustEffect } from './thrust-moment.ts';
 import { type Figures, figuresOf, planingTrim, type Reference, type Variant } from './variant.ts';
 
@@ -18,16 +20,34 @@ export type ChangeCode =
   | 'foil-plate';
 
 /**
- * How far to trust a change: worked out by the method (its own band still holds), worked out from a size that only
- * common practice gives, or common practice that owners dispute.
+ * How far to trust a change: worked out by the method, worked out from a size that only common practice gives, or
+ * common practice that owners dispute.
  */
 export type Sureness = 'method' | 'practice' | 'disputed';
+
+/** 10th and 90th percentile of a change over such boats and over the two ends of its own size. */
+export interface Spread {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Changes against the same boat without: m/s, shares, rpm. */
+export interface Effects {
+  /** Where the bow has come down; in words where the boat as it is never planes, or no more, or only then. */
+  readonly planing: Spread | 'never' | 'lost' | 'gained';
+  readonly humpMargin: Spread;
+  readonly topSpeed: Spread;
+  readonly rpm: Spread;
+  /** Consumption at the cruising speed; undefined where it is not held with or without. */
+  readonly use: Spread | undefined;
+}
 
 export interface Change {
   readonly code: ChangeCode;
   readonly sureness: Sureness;
-  /** The two ends of what is credible; alike where the change has one size. */
+  /** Of the boat as it is, at the two ends of the change's size; alike where it has one size. */
   readonly ends: readonly [Figures, Figures];
+  readonly effects: Effects;
   readonly outsideMethod: boolean;
   /** Shift of the centre of gravity that stands for it at the hump, m forward, the two ends. */
   readonly lcgShift: readonly [number, number];
@@ -39,7 +59,7 @@ export interface Changes {
   readonly changes: readonly Change[];
 }
 
-export interface ChangeQuestion extends Setting {
+export interface ChangeQuestion {
   /** Cruising speed that consumption is told for, m/s. */
   readonly cruise: number;
   /** How far everybody moves, m, and how far the engine's trim is moved, degrees. */
@@ -63,47 +83,146 @@ const HUMP = 1.7;
 
 /** What changes if: size and direction of the usual tricks for one loaded boat in calm water. */
 export function changes(loaded: Loaded, question: ChangeQuestion): Changes {
+  const { now, cruise, next } = changeSteps(loaded, question);
+  return { now, cruise, changes: [...next] };
+}
+
+/** The same one change at a time, so that the caller may pause between them. */
+export function changeSteps(
+  loaded: Loaded,
+  question: ChangeQuestion,
+): Omit<Changes, 'changes'> & { readonly next: Iterable<Change> } {
+  const here = caseOf(loaded, question);
+  return { now: here.now, cruise: question.cruise, next: stepsOf(here, question) };
+}
+
+/** A boat as it is, with its own figures to hold its changes against. */
+interface Case {
+  readonly loaded: Loaded;
+  readonly reference: Reference;
+  readonly now: Figures;
+  readonly tricks: readonly Trick[];
+}
+
+interface Trick {
+  readonly code: ChangeCode;
+  readonly sureness: Sureness;
+  readonly variants: readonly [Variant, Variant];
+}
+
+function caseOf(loaded: Loaded, question: ChangeQuestion): Case {
   const { boat, afloat } = loaded;
   const reference: Reference = { trimDeg: planingTrim(boat, afloat), speed: question.cruise };
-  const change = (
-    code: ChangeCode,
-    sureness: Sureness,
-    variants: readonly [Variant, Variant],
-    shifts: readonly [number, number] = [0, 0],
-  ): Change => {
-    const first = figuresOf(variants[0], reference);
-    const second = variants[1] === variants[0] ? first : figuresOf(variants[1], reference);
-    const outsideMethod = first.outsideMethod || second.outsideMethod;
-    return { code, sureness, ends: [first, second], outsideMethod, lcgShift: shifts };
-  };
-  const moved = crewMoved(loaded, question.crewMove);
-  const tilt = (tiltDeg: number) => tilted(loaded, { tiltDeg });
-  const forward = shifted(boat, afloat, moved);
-  const aft = shifted(boat, afloat, -moved);
-  const out = tilt(question.trimDeg);
-  const inward = tilt(-question.trimDeg);
-  const humpSpeed = HUMP * (1 / froudeVolume(1, afloat.mass, boat.water.density));
-  const at = (variant: Variant) => variant(humpSpeed).afloat.lcg - afloat.lcg;
-  const same = (variant: Variant): readonly [Variant, Variant] => [variant, variant];
-  const both = (shift: number): readonly [number, number] => [shift, shift];
-  const long = [0, 1].map((i) => longShaft(loaded, question, LONGER.mass[i]!, LONGER.area[i]!));
-  const cups = CUP.map((more) => propelled(loaded, question, ({ pitch }) => ({ pitch: pitch + more })));
-  const larger = LARGER.map((more) => propelled(loaded, question, ({ diameter }) => ({ diameter: diameter + more })));
-  const foils = [0, 1].map((i) => foiled(loaded, question, FOIL.hump[i]!, FOIL.lcgShift[i]!));
+  const now = figuresOf(() => ({ boat, afloat }), reference);
+  return { loaded, reference, now, tricks: tricksOf(loaded, question) };
+}
+
+function* stepsOf(here: Case, question: ChangeQuestion): Generator<Change> {
+  const { afloat, boat } = here.loaded;
+  const others = credibleBoats(boat).map((other) => caseOf({ ...here.loaded, boat: other }, question));
+  const humpSpeed = HUMP / froudeVolume(1, afloat.mass, boat.water.density);
+  for (const [i, { code, sureness, variants }] of here.tricks.entries()) {
+    const ends = figuresAt(here, variants);
+    const around = others.map((other) => ({ now: other.now, pair: figuresAt(other, other.tricks[i]!.variants) }));
+    // For each end of the change's size the deltas of the boat as it is, and of others it may be.
+    const deltas = [0, 1].map((end) => [
+      deltaOf(here.now, ends[end]!),
+      ...around.map(({ now, pair: both }) => deltaOf(now, both[end]!)),
+    ]);
+    const spreadOf = (of: (delta: Delta) => number | undefined): Spread | undefined => {
+      const sides = deltas.flatMap((all) => {
+        const told = all.map(of).filter((figure) => figure !== undefined);
+        return of(all[0]!) === undefined ? [] : [tenToNinety(told)];
+      });
+      if (sides.length === 0) return undefined;
+      return { low: Math.min(...sides.map(({ low }) => low)), high: Math.max(...sides.map(({ high }) => high)) };
+    };
+    yield {
+      code,
+      sureness,
+      ends,
+      effects: {
+        planing: spreadOf(({ planing }) => planing) ?? planingWords(here.now, ends),
+        humpMargin: spreadOf(({ humpMargin }) => humpMargin)!,
+        topSpeed: spreadOf(({ topSpeed }) => topSpeed)!,
+        rpm: spreadOf(({ rpm }) => rpm)!,
+        use: spreadOf(({ use }) => use),
+      },
+      outsideMethod: ends.some(({ outsideMethod }) => outsideMethod),
+      lcgShift: pair(variants.map((variant) => variant(humpSpeed).afloat.lcg - afloat.lcg)),
+    };
+  }
+}
+
+interface Delta {
+  readonly planing: number | undefined;
+  readonly humpMargin: number;
+  readonly topSpeed: number;
+  readonly rpm: number;
+  readonly use: number | undefined;
+}
+
+function deltaOf(now: Figures, then: Figures): Delta {
+  const both = <T>(a: number | undefined, b: number | undefined, of: (a: number, b: number) => T) =>
+    a === undefined || b === undefined ? undefined : of(a, b);
   return {
-    now: figuresOf(() => ({ boat, afloat }), reference),
-    cruise: question.cruise,
-    changes: [
-      change('crew-forward', 'method', same(forward), both(moved)),
-      change('crew-aft', 'method', same(aft), both(-moved)),
-      change('trim-out', 'method', same(out), both(at(out))),
-      change('trim-in', 'method', same(inward), both(at(inward))),
-      change('long-shaft', 'practice', pair(long), pair(long.map(at))),
-      change('cup', 'practice', pair(cups)),
-      change('larger-propeller', 'practice', pair(larger)),
-      change('foil-plate', 'disputed', pair(foils), FOIL.lcgShift),
-    ],
+    planing: both(now.planingSpeed, then.planingSpeed, (a, b) => b - a),
+    humpMargin: then.humpMargin - now.humpMargin,
+    topSpeed: then.topSpeed - now.topSpeed,
+    rpm: then.fullThrottleRpm - now.fullThrottleRpm,
+    use: both(now.perMetre, then.perMetre, (a, b) => b / a - 1),
   };
+}
+
+function planingWords(now: Figures, ends: readonly Figures[]): 'never' | 'lost' | 'gained' {
+  if (now.planingSpeed !== undefined) return 'lost';
+  return ends.some(({ planingSpeed }) => planingSpeed !== undefined) ? 'gained' : 'never';
+}
+
+function figuresAt({ reference }: Case, [first, second]: readonly [Variant, Variant]): readonly [Figures, Figures] {
+  const figures = figuresOf(first, reference);
+  return [figures, second === first ? figures : figuresOf(second, reference)];
+}
+
+function tricksOf(loaded: Loaded, { crewMove, trimDeg }: ChangeQuestion): readonly Trick[] {
+  const { boat, afloat } = loaded;
+  const one = (code: ChangeCode, variant: Variant): Trick => ({
+    code,
+    sureness: 'method',
+    variants: [variant, variant],
+  });
+  const two = (code: ChangeCode, sureness: Sureness, variants: readonly Variant[]): Trick => ({
+    code,
+    sureness,
+    variants: pair(variants),
+  });
+  const moved = crewMoved(loaded, crewMove);
+  return [
+    one('crew-forward', shifted(boat, afloat, moved)),
+    one('crew-aft', shifted(boat, afloat, -moved)),
+    one('trim-out', tilted(loaded, { tiltDeg: trimDeg })),
+    one('trim-in', tilted(loaded, { tiltDeg: -trimDeg })),
+    two(
+      'long-shaft',
+      'practice',
+      [0, 1].map((i) => longShaft(loaded, LONGER.mass[i]!, LONGER.area[i]!)),
+    ),
+    two(
+      'cup',
+      'practice',
+      CUP.map((more) => propelled(loaded, ({ pitch }) => ({ pitch: pitch + more }))),
+    ),
+    two(
+      'larger-propeller',
+      'practice',
+      LARGER.map((more) => propelled(loaded, ({ diameter }) => ({ diameter: diameter + more }))),
+    ),
+    two(
+      'foil-plate',
+      'disputed',
+      [0, 1].map((i) => foiled(loaded, FOIL.hump[i]!, FOIL.lcgShift[i]!)),
+    ),
+  ];
 }
 
 function pair<T>([first, second]: readonly T[]): readonly [T, T] {
@@ -139,28 +258,28 @@ function tilted({ boat, afloat, balance }: Loaded, leg: Leg, changed: Boat = boa
   };
 }
 
-function longShaft(loaded: Loaded, setting: Setting, mass: number, area: number): Variant {
+function longShaft(loaded: Loaded, mass: number, area: number): Variant {
   const { craft, afloat } = loaded;
   const { legDragArea } = loaded.boat.craft.drive;
-  const boat = rebuilt(loaded, setting, { legDragArea: legDragArea + area } as Partial<Drive>);
+  const boat = rebuilt(loaded, { legDragArea: legDragArea + area } as Partial<Drive>);
   const heavier = afloat.mass + mass;
   const lcg = (afloat.mass * afloat.lcg + mass * craft.hull.engine.x) / heavier;
   return tilted(loaded, { tiltDeg: 0, deeper: LONGER.depth }, boat, { ...afloat, mass: heavier, lcg });
 }
 
-function propelled(loaded: Loaded, setting: Setting, change: (now: Propeller) => Partial<Propeller>): Variant {
+function propelled(loaded: Loaded, change: (now: Propeller) => Partial<Propeller>): Variant {
   const { propeller } = loaded.craft.drive;
   const there = {
-    boat: rebuilt(loaded, setting, { propeller: { ...propeller, ...change(propeller) } } as Partial<Drive>),
+    boat: rebuilt(loaded, { propeller: { ...propeller, ...change(propeller) } } as Partial<Drive>),
     afloat: loaded.afloat,
   };
   return () => there;
 }
 
-function foiled(loaded: Loaded, setting: Setting, hump: number, lcgShift: number): Variant {
+function foiled(loaded: Loaded, hump: number, lcgShift: number): Variant {
   const { afloat } = loaded;
   const legDragArea = loaded.boat.craft.drive.legDragArea + FOIL.area;
-  const boat = rebuilt(loaded, setting, { legDragArea } as Partial<Drive>);
+  const boat = rebuilt(loaded, { legDragArea } as Partial<Drive>);
   const { hull } = boat.factors;
   const eased = { ...boat, factors: { ...boat.factors, hull: { ...hull, kh: hull.kh * hump } } };
   return (speed) => {
@@ -171,8 +290,15 @@ function foiled(loaded: Loaded, setting: Setting, hump: number, lcgShift: number
   };
 }
 
-/** The boat as it was made ready, with a changed engine; factors found by trials stay. */
-function rebuilt({ boat }: Loaded, setting: Setting, change: Partial<Drive>): Boat {
+/** The boat as it was made ready, with a changed engine; its factors stay. */
+function rebuilt({ boat }: Loaded, change: Partial<Drive>): Boat {
   const craft: Craft = { ...boat.craft, drive: { ...boat.craft.drive, ...change } as Drive };
-  return boatOf(craft, setting.water, setting.batteryTemperatureC);
+  const { factors, water } = boat;
+  const model = driveModel(craft.drive, {
+    density: water.density,
+    form: craft.hull.form,
+    factors: factors.drive,
+    fullPower: factors.power.factor,
+  });
+  return { ...boat, craft, model };
 }

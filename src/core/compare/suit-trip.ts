@@ -49,21 +49,18 @@ export function tripOfUse(craft: Craft, use: Use): Trip {
   };
 }
 
-/** Calmer days than asked for, as a share of the waves: on them less slows the boat below the speed wished. */
-const CALMER = [0.75, 0.5];
+/** Calmer seas are tried in steps of this height, m. */
+const CALMER = 0.1;
 
 /**
- * Its plan without what a chart would say: no water in particular is meant. What fits in waves has to fit on calmer
- * days too, or a boat would fit only because the waves slow it below a speed it may not make.
+ * Its plan without what a chart would say: no water in particular is meant. What fits in waves has to fit on every
+ * calmer day too: there nothing slows the boat below the speed wished.
  */
 export function planOfUse(craft: Craft, use: Use): { readonly trip: SuitTrip; readonly reasons: readonly Reason[] } {
   const plan = planned(craft, use);
   let reasons = seriousOf(plan);
-  if (use.waveHeight > 0) {
-    for (const share of CALMER) {
-      if (reasons.length > 0) break;
-      reasons = seriousOf(planned(craft, { ...use, waveHeight: use.waveHeight * share }));
-    }
+  for (let step = 0; reasons.length === 0 && step * CALMER < use.waveHeight - 1e-9; step++) {
+    reasons = seriousOf(planned(craft, { ...use, waveHeight: step * CALMER }));
   }
   return { trip: figuresOf(plan), reasons };
 }

@@ -2,10 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { type ChangeCode, changes } from '../../../src/core/compare/changes.ts';
 import { hulls } from '../../../src/core/files/catalogue.ts';
 import { KMH } from '../../../src/core/units/convert.ts';
-import { loadedWith, SETTING } from './boats.ts';
+import { loadedWith } from './boats.ts';
 
 const found = changes(loadedWith('catamaran-3-6', 'petrol-15hp-4s', 'tank-25', { count: 3 }), {
-  ...SETTING,
   cruise: 8.25,
   crewMove: 0.3,
   trimDeg: 4,
@@ -64,7 +63,6 @@ describe('what changes if', () => {
 
   it('nothing is moved: nothing changes', () => {
     const still = changes(loadedWith('catamaran-3-6', 'petrol-15hp-4s', 'tank-25'), {
-      ...SETTING,
       cruise: 8,
       crewMove: 0,
       trimDeg: 0,
@@ -77,10 +75,38 @@ describe('what changes if', () => {
     }
   });
 
+  it('is told as a band that holds the boat as it is, wider for a boat that nobody has measured', () => {
+    const loaded = loadedWith('rib-4-7', 'petrol-40hp-4s', 'tank-25-25', { count: 3 });
+    const question = { cruise: 9, crewMove: 0.3, trimDeg: 4 };
+    const certain = loadedWith('rib-4-7', 'petrol-40hp-4s', 'tank-25-25', {
+      count: 3,
+      change: (craft) => ({
+        ...craft,
+        calibration: {
+          factors: [1, 1, 1, 0, 0, 1, 0],
+          covariance: Array.from({ length: 7 }, () => Array<number>(7).fill(0)),
+          runs: 12,
+        },
+      }),
+    });
+    const [wide, narrow] = [changes(loaded, question), changes(certain, question)];
+    for (const [i, { ends: pair, effects }] of wide.changes.entries()) {
+      for (const end of pair) {
+        const made = end.humpMargin - wide.now.humpMargin;
+        expect(made).toBeGreaterThanOrEqual(effects.humpMargin.low - 1e-9);
+        expect(made).toBeLessThanOrEqual(effects.humpMargin.high + 1e-9);
+      }
+      const { humpMargin } = narrow.changes[i]!.effects;
+      expect(humpMargin.high - humpMargin.low).toBeLessThan(effects.humpMargin.high - effects.humpMargin.low + 1e-9);
+    }
+    // The band is no decoration: moving the crew forward may do half as much on one boat as on another.
+    const forward = wide.changes[0]!.effects.humpMargin;
+    expect(forward.high).toBeGreaterThan(1.5 * forward.low);
+  });
+
   it('gives finite figures for every shipped hull', () => {
     for (const { id } of hulls) {
       const all = changes(loadedWith(id, 'petrol-6hp-4s', 'tank-12'), {
-        ...SETTING,
         cruise: 2,
         crewMove: 0.3,
         trimDeg: 4,
