@@ -81,10 +81,13 @@ export function reachOf(table: StreamTable, spot: Spot, crossesLand: (from: Spot
     .filter(({ distance }) => distance <= STREAM_REACH)
     .sort((a, b) => a.distance - b.distance);
   if (within.length === 0) return { reached: false, why: 'too-far' };
-  const inSight = within.filter(({ today }) => !crossesLand(spot, today.place));
-  const nearest = inSight[0];
-  if (!nearest) return { reached: false, why: 'behind-land' };
-  const near = inSight.filter(({ distance }) => distance <= DOUBT * nearest.distance);
+  const near: typeof within = [];
+  for (const other of within) {
+    // Lines of sight cost, so none is drawn to places that no longer count.
+    if (near[0] && other.distance > DOUBT * near[0].distance) break;
+    if (!crossesLand(spot, other.today.place)) near.push(other);
+  }
+  if (near.length === 0) return { reached: false, why: 'behind-land' };
   return { reached: true, near };
 }
 
