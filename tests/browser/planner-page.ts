@@ -63,7 +63,12 @@ export class PlannerPage {
   }
 
   /** The plan the element holds, worked out to the end. */
-  async plan(): Promise<{ verdict: string; reasons: { code: string; name?: string }[]; need: { median: number } }> {
+  async plan(): Promise<{
+    verdict: string;
+    reasons: { code: string; name?: string }[];
+    need: { median: number };
+    distance: number;
+  }> {
     return this.page.evaluate(async () => {
       const planner: unknown = document.querySelector('homeleg-planner');
       return (planner as { plan: never }).plan;

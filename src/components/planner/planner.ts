@@ -93,6 +93,8 @@ export class Planner extends LitElement {
   readonly #keeper = new DraftKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
   readonly #maker = new PlanMaker(this, (plan) => this.#told(plan));
   readonly #parts = new PartLoader(this);
+  /** Trips put in place of another one. */
+  #trips = 0;
   #measures: Measures = measuresFor('nautical', 'en');
   #verdict: Verdict | undefined;
   #watersVisit = 0;
@@ -280,6 +282,7 @@ export class Planner extends LitElement {
             .hazards=${hazardsOf(plan, measures)}
             .measures=${measures}
             .tiles=${this.tiles}
+            .trip=${this.#trips}
             .tilesAttribution=${this.tilesAttribution}
             .center=${this.center}
             .zoom=${this.zoom}
@@ -288,6 +291,9 @@ export class Planner extends LitElement {
           <homeleg-waypoint-table
             .route=${trip.route}
             .legs=${plan?.legs}
+            .waters=${this.loadedWaters}
+            .departure=${trip.conditions.departure}
+            .trip=${this.#trips}
             .store=${electric ? 'charge' : 'fuel'}
             .measures=${measures}
             @route-edited=${this.#routeEdited}
@@ -437,8 +443,10 @@ export class Planner extends LitElement {
     const kept = await this.#keeper.load();
     // Whoever set a trip or began to type meanwhile goes first.
     if (!kept || this.draft !== before) return;
-    if ('draft' in kept) this.draft = kept.draft;
-    else this.message = words.unreadable;
+    if ('draft' in kept) {
+      this.#trips++;
+      this.draft = kept.draft;
+    } else this.message = words.unreadable;
   }
 
   async #fetchWaters(): Promise<void> {
@@ -541,6 +549,7 @@ export class Planner extends LitElement {
   /** Another trip in place of this one, which can be taken back. */
   #replace(draft: Draft, message: string): void {
     const before = this.draft;
+    this.#trips++;
     this.#change(draft.trip, draft.origin);
     this.message = message;
     this.cleared = before;
@@ -548,13 +557,24 @@ export class Planner extends LitElement {
 
   #takeBack(): void {
     const { cleared } = this;
-    if (cleared) this.#change(cleared.trip, cleared.origin);
+    if (!cleared) return;
+    this.#trips++;
+    this.#change(cleared.trip, cleared.origin);
   }
 
   #fixWanted({ detail }: FixWanted): void {
     const change = mended(this.draft.trip, detail.fix, detail.reason);
     if (change.trip) this.#change(change.trip);
+    else if (detail.fix.code === 'draw-round') void this.#takeRound(detail.reason.legs);
     else if (change.card) this.#show(change.card);
+  }
+
+  async #takeRound(legs: readonly number[] | undefined): Promise<void> {
+    await this.#show('route');
+    await customElements.whenDefined('homeleg-waypoint-table');
+    const table = this.renderRoot.querySelector('homeleg-waypoint-table');
+    await table?.updateComplete;
+    table?.takeRound(legs);
   }
 
   #assumptionWanted({ detail }: AssumptionWanted): void {

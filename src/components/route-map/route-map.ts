@@ -61,6 +61,8 @@ export class RouteMap extends LitElement {
   @property({ attribute: false }) waters: WatersFile | undefined;
   /** Stretches of the plan for `route`. */
   @property({ attribute: false }) legs: readonly LegPlan[] | undefined;
+  /** Counts trips: another one makes a fresh start, with nothing to undo. */
+  @property({ type: Number }) trip = 0;
   @property({ attribute: false }) turnBack: TurnBack | undefined;
   @property({ attribute: false }) hazards: readonly Hazard[] = [];
   @property({ attribute: false }) measures: Measures = NAUTICAL;
@@ -113,6 +115,7 @@ export class RouteMap extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('legs')) this.#legsStale = false;
+    if (changed.has('trip')) this.#history = new RouteHistory();
     const given = changed.has('route') && !this.#layers?.editor.busy;
     if (given) {
       this.draft = undefined;

@@ -19,6 +19,22 @@ export const tableFieldStyles = css`
     font-weight: 600;
   }
 
+  .round {
+    align-items: end;
+  }
+
+  .round .field {
+    flex: 0 1 22em;
+  }
+
+  #said:empty {
+    display: none;
+  }
+
+  #said {
+    margin: 6px 0 0;
+  }
+
   .framed {
     align-items: end;
     padding: 10px;

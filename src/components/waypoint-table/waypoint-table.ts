@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Route, Waypoint } from '../../core/route/shapes.ts';
+import type { Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { LegPlan } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { toolButton } from '../route-map/map-controls.ts';
@@ -33,6 +33,7 @@ import { type RowAct, tableHead, waypointRow } from './waypoint-row.ts';
 import { waypointTableStyles } from './waypoint-table.styles.ts';
 import { tableWords as words } from './words.ts';
 import './add-waypoint.ts';
+import './round-help.ts';
 import './route-settings.ts';
 
 export type { RouteSettingsEdited } from './route-settings.ts';
@@ -52,6 +53,11 @@ export class WaypointTable extends LitElement {
   @property({ attribute: false }) route: Route | undefined;
   /** Stretches of the plan for `route`. */
   @property({ attribute: false }) legs: readonly LegPlan[] | undefined;
+  /** What a route can be taken round. */
+  @property({ attribute: false }) waters: WatersFile | undefined;
+  @property() departure: string | undefined;
+  /** Counts trips: another one makes a fresh start, with nothing to undo. */
+  @property({ type: Number }) trip = 0;
   @property() store: StoreKind = 'fuel';
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
@@ -72,6 +78,7 @@ export class WaypointTable extends LitElement {
   #focusNext: { index: number; field: string } | undefined;
 
   protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('trip')) this.#history = new RouteHistory();
     if (changed.has('route')) {
       this.draft = undefined;
       if (this.route) this.#history.follow(this.route.waypoints);
@@ -115,6 +122,13 @@ export class WaypointTable extends LitElement {
         ${toolButton(words.redo, this.#history.canRedo, () => this.#stepped('redone'))}
         ${toolButton(words.reverse, waypoints.length > 1, () => this.#edit(reversed(waypoints), 'reversed'))}
       </div>
+      <homeleg-round-help
+        .route=${route}
+        .waters=${this.waters}
+        .departure=${this.departure}
+        .measures=${measures}
+        @route-edited=${this.#roundMade}
+      ></homeleg-round-help>
       ${shown.length === 0 ? html`<p class="hint">${words.empty}</p>` : this.#table(route, first, shown)}
       ${this.#pageButtons(first, shown.length)}
       <homeleg-add-waypoint
@@ -254,6 +268,19 @@ export class WaypointTable extends LitElement {
     this.page = Math.floor(waypoints.length / PAGE);
     this.#edit(addedAtEnd(waypoints, at), 'added', waypoints.length);
   };
+
+  #roundMade = (event: RouteEdited): void => {
+    if (event.target === this) return;
+    event.stopPropagation();
+    this.#edit(event.detail.waypoints, 'inserted');
+  };
+
+  /** Takes legs, as they are sailed, round what they cross, in the words and with the distance of the tool here. */
+  takeRound(legs: readonly number[] | undefined): void {
+    const tool = this.renderRoot.querySelector('homeleg-round-help');
+    tool?.scrollIntoView({ block: 'center' });
+    void tool?.takeRound(legs);
+  }
 
   #goTo(index: number, field: string): void {
     this.page = Math.max(0, Math.floor(index / PAGE));

@@ -204,7 +204,7 @@ const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => str
     `Move weight ${value < 0 ? 'aft' : 'forward'}${figure && ` until the balance shifts ${figure}${measure === 'share' ? ' of the length' : ''}`}`,
   'move-across': (figure, { value }) =>
     figure ? `Move weight to ${side(value)} until the balance shifts ${figure}` : 'Move weight to the other side',
-  'draw-round': () => 'Draw the route round it',
+  'draw-round': () => 'Take me round',
   wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better weather'),
   'read-plate': () => 'Read the plate and fill it in',
   'smaller-engine': (figure) => (figure ? `Use an engine of ${figure} at most` : 'Use a smaller engine'),
