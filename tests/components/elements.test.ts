@@ -8,6 +8,11 @@ const modules = {
   'homeleg-conditions-form': () => import('../../src/components/conditions-form/conditions-form.ts'),
   'homeleg-reserve-form': () => import('../../src/components/reserve-form/reserve-form.ts'),
   'homeleg-plate-field': () => import('../../src/components/craft-form/plate-field.ts'),
+  'homeleg-attitude': () => import('../../src/components/attitude/attitude.ts'),
+  'homeleg-seat-advice': () => import('../../src/components/load-advice/seat-advice.ts'),
+  'homeleg-capacity-table': () => import('../../src/components/load-advice/capacity-table.ts'),
+  'homeleg-payload-plot': () => import('../../src/components/load-advice/payload-plot.ts'),
+  'homeleg-load-questions': () => import('../../src/components/load-advice/load-questions.ts'),
   'homeleg-craft-form': () => import('../../src/components/craft-form/craft-form.ts'),
 };
 

@@ -35,7 +35,7 @@ export function edgeText(rest: Floating, m: Measures): string {
 
 /** What changes as somebody moves: heel, trim, edge, planing, top speed, reserve. */
 export function attitudeFigures(attitude: Attitude, plan: Plan | undefined, m: Measures): readonly Figure[] {
-  const { float, curve, planned } = attitude;
+  const { float, curve, planned, planesFrom } = attitude;
   const figures: Figure[] = [];
   if (typeof float !== 'string') figures.push(...restFigures(float, m));
   figures.push(
@@ -48,8 +48,8 @@ export function attitudeFigures(attitude: Attitude, plan: Plan | undefined, m: M
     {
       name: 'planes',
       term: words.planes,
-      figure: curve.planingSpeed === undefined ? words.never : m.show('speed', curve.planingSpeed),
-      tone: curve.planingSpeed === undefined && planned.planes ? 'over' : 'plain',
+      figure: planesFrom === undefined ? words.never : m.show('speed', planesFrom),
+      tone: planesFrom === undefined && planned.planes ? 'over' : 'plain',
     },
     { name: 'top', term: words.top, figure: m.show('speed', curve.topSpeed.median), tone: 'plain' },
   );

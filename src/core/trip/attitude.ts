@@ -1,4 +1,5 @@
 import { type Afloat, type Boat, boatOf } from '../curve/boat.ts';
+import { bowDownSpeed } from '../curve/bow-down.ts';
 import { curve } from '../curve/curve.ts';
 import type { Curve } from '../curve/shapes.ts';
 import { steady } from '../curve/steady.ts';
@@ -24,6 +25,8 @@ export interface Attitude {
   readonly balance: LoadBalance;
   readonly float: Float | FloatLacks;
   readonly curve: Curve;
+  /** On the plane with the bow down from here on; undefined where the engine does not get it there. */
+  readonly planesFrom: number | undefined;
   /** At the planned speed, on the hump, and where it planes well; undefined where it does not get there. */
   readonly planned: Running;
   readonly hump: Running;
@@ -49,11 +52,18 @@ export function attitudeOf({ craft, load, conditions, route }: Trip, speed: numb
     balance,
     float,
     curve: drawn,
+    planesFrom: planesFrom(boat, afloat, drawn),
     planned: at(speed),
     hump: at(drawn.humpSpeed),
     planing:
       drawn.planingSpeed === undefined ? undefined : at(Math.min(drawn.planingSpeed * CLEAN, drawn.topSpeed.median)),
   };
+}
+
+/** The speed to plane: over the hump, bow down, and within what the engine holds. */
+export function planesFrom(boat: Boat, afloat: Afloat, { planingSpeed, topSpeed }: Curve): number | undefined {
+  const speed = planingSpeed === undefined || !topSpeed.reached ? undefined : bowDownSpeed(boat, afloat);
+  return speed !== undefined && speed <= topSpeed.median ? speed : undefined;
 }
 
 /** From the draft at rest to the wetted length of planing, by the share of the boat that planes. */

@@ -6,6 +6,7 @@ import { equilibrium, type Floating } from '../load/equilibrium.ts';
 import { weightOf } from '../load/float-of.ts';
 import type { Load } from '../load/shapes.ts';
 import type { Waters } from '../route/waters.ts';
+import { planesFrom } from './attitude.ts';
 import { planTrip } from './plan-trip.ts';
 import { givenOf, type Prepared, prepare } from './prepare.ts';
 import { expected } from './scenario.ts';
@@ -21,7 +22,7 @@ export interface SeatingFigures {
   readonly lcgShare: number;
   readonly lateral: number;
   readonly rest: Floating | undefined;
-  /** Power over need at the hump; from here on the boat planes, undefined where it does not; and the top. */
+  /** Power over need at the hump; on the plane, bow down, from here on, undefined where it does not; and the top. */
   readonly humpMargin: number;
   readonly planingSpeed: number | undefined;
   readonly topSpeed: number;
@@ -244,7 +245,7 @@ export function figuresOf(trip: Trip, waters: Waters | undefined, speed: number)
     lateral: balance.lateral,
     rest: prepared.body && equilibrium(prepared.body, weightOf(balance), prepared.density),
     humpMargin: humpOf(boat, afloat, CALM).margin,
-    planingSpeed: curve.planingSpeed,
+    planingSpeed: planesFrom(boat, afloat, curve),
     topSpeed: curve.topSpeed.median,
     runningTrimDeg: running.hull.trimDeg,
     perMetre: running.flow / speed,
