@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edgeTree } from '../../src/core/route/edge-tree.ts';
-import { fetchAt } from '../../src/core/route/fetch.ts';
 import { firstShore } from '../../src/core/route/first-shore.ts';
 import { prepareWaters } from '../../src/core/route/waters.ts';
+import { fetchAt } from '../../src/core/route/wind-fetch.ts';
 import { circleWaters, waters, zone } from '../core/route/made-waters.ts';
 
 const runs = { seed: 45, numRuns: 300 };

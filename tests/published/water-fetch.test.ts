@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { effectiveFetch, meanFetch } from '../../src/core/route/fetch.ts';
+import { effectiveFetch, meanFetch } from '../../src/core/route/wind-fetch.ts';
 import { DEGREE } from '../../src/core/units/convert.ts';
 import { entry, holds } from './sea-checks.ts';
 

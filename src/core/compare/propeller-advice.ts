@@ -44,7 +44,7 @@ export interface PropellerAdvice {
   readonly measured: number | undefined;
   /** What counts: measured, or predicted. */
   readonly rpm: Band;
-  /** `maybe-`: the band reaches into the window. */
+  /** `maybe-`: the band reaches into the range. */
   readonly finding: 'in-window' | 'too-low' | 'too-high' | 'maybe-low' | 'maybe-high';
   /** Full throttle does not get a planing hull over the hump: weight and power come before the propeller. */
   readonly stuck: boolean;
@@ -59,7 +59,7 @@ export interface PropellerAdvice {
  * Whether the propeller lets the engine turn as it should at full throttle with this load, and what another pitch
  * would do. Measured revs, rpm, go before predicted ones; the model then only says how pitch changes them.
  */
-export function propellerAdvice(boat: Boat, afloat: Afloat, window: RevWindow, measured?: number): PropellerAdvice {
+export function propellerAdvice(boat: Boat, afloat: Afloat, range: RevWindow, measured?: number): PropellerAdvice {
   const predicted = fullThrottle(boat, afloat);
   const now = predicted.rpm.median;
   const scale = measured === undefined ? 1 : measured / now;
@@ -75,17 +75,17 @@ export function propellerAdvice(boat: Boat, afloat: Afloat, window: RevWindow, m
     if (pitch + change < 0.5 * pitch) continue;
     const { speed, rpm: turned } = revsOf(pitched(boat, change), afloat);
     const there = scale * turned;
-    const inWindow = there >= window.low && there <= window.high;
+    const inWindow = there >= range.low && there <= range.high;
     pitches.push({ pitch: pitch + change, change, rpm: there, topSpeed: speed, inWindow, planes: speed >= onPlane });
   }
   const perInch = scale * slopePerInch(boat, afloat);
-  const finding = findingOf(rpm, window);
+  const finding = findingOf(rpm, range);
   // The upper half: a heavier load or a dirty bottom still stays inside.
-  const aim = (window.low + 3 * window.high) / 4;
+  const aim = (range.low + 3 * range.high) / 4;
   const missing = aim - rpm.median;
   const wanted = finding !== 'in-window';
   return {
-    window,
+    window: range,
     predicted,
     measured,
     rpm,
@@ -102,9 +102,9 @@ export function propellerAdvice(boat: Boat, afloat: Afloat, window: RevWindow, m
   };
 }
 
-function findingOf({ low, median, high }: Band, window: RevWindow): PropellerAdvice['finding'] {
-  if (median < window.low) return high < window.low ? 'too-low' : 'maybe-low';
-  if (median > window.high) return low > window.high ? 'too-high' : 'maybe-high';
+function findingOf({ low, median, high }: Band, range: RevWindow): PropellerAdvice['finding'] {
+  if (median < range.low) return high < range.low ? 'too-low' : 'maybe-low';
+  if (median > range.high) return low > range.high ? 'too-high' : 'maybe-high';
   return 'in-window';
 }
 

@@ -1,7 +1,7 @@
 import { interpolate, legBetween } from './distance.ts';
-import { type Fetch, fetchAt } from './fetch.ts';
 import type { LatLon } from './shapes.ts';
 import type { Waters } from './waters.ts';
+import { type Fetch, fetchAt } from './wind-fetch.ts';
 
 /** Places sampled along a leg lie at most this far apart, m. */
 const APART = 1000;

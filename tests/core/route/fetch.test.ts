@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { legBetween } from '../../../src/core/route/distance.ts';
-import { fetchAt, LONGEST_FETCH } from '../../../src/core/route/fetch.ts';
 import { prepareWaters } from '../../../src/core/route/waters.ts';
+import { fetchAt, LONGEST_FETCH } from '../../../src/core/route/wind-fetch.ts';
 import { worstFetches } from '../../../src/core/route/worst-fetch.ts';
 import { box, waters, zone } from './made-waters.ts';
 
