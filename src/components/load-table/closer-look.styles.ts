@@ -143,7 +143,7 @@ export const closerLookStyles = css`
 
     .changes tr {
       display: grid;
-      grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.5em), 1fr));
+      grid-template-columns: repeat(auto-fill, minmax(min(100%, 7.5em), 1fr));
       gap: 6px 12px;
       margin-block-end: 10px;
       padding: 10px 12px 12px;

@@ -212,7 +212,7 @@ export function adviceText(advice: PropellerAdvice, lang: string): readonly stri
     const [a, b] = [...change.practice].map((metres) => Math.abs(metres)).sort((x, y) => x - y) as [number, number];
     sentences.push(
       `By our propeller model about ${inches(change.model)} in ${side} pitch: ${count(perInch)} rpm an inch here.`,
-      `Boating forums reckon 200 to 300 rpm an inch, for coarser propellers than these: ${inches(a)} to ${inches(b)} in. Nobody has measured that rule.`,
+      `Boating forums reckon 200 to 300 rpm an inch, for coarser propellers than these: ${inches(a)} to ${inches(b)} in. A rule of thumb: no measurements behind it were found.`,
     );
   }
   return sentences;
