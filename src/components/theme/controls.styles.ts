@@ -182,6 +182,11 @@ export const controls = css`
       forced-color-adjust: none;
     }
 
+    /* Its words would get a plate of the page's colour otherwise. */
+    button.primary:not(:disabled) {
+      forced-color-adjust: none;
+    }
+
     input[aria-invalid='true'] {
       border-width: 3px;
       border-style: double;

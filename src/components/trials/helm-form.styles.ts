@@ -133,6 +133,40 @@ export const helmFormStyles = css`
     }
   }
 
+  /* A phone held across: the keys stand beside what they fill in. */
+  @media (max-height: 560px) and (min-width: 560px) {
+    .helm {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      grid-template-rows: auto auto auto auto 1fr;
+      gap: 8px 16px;
+      max-width: 60rem;
+    }
+
+    .helm > * {
+      grid-column: 1;
+    }
+
+    .helm > .do {
+      grid-column: 1 / -1;
+    }
+
+    .helm > .keys {
+      grid-column: 2;
+      grid-row: 1 / span 5;
+      grid-auto-rows: minmax(44px, 1fr);
+      max-height: none;
+    }
+
+    .helm > .turn {
+      align-self: end;
+    }
+
+    h2 {
+      font-size: 1.5rem;
+    }
+  }
+
   @media print {
     dialog {
       display: none;

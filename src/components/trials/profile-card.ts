@@ -79,6 +79,7 @@ export class ProfileCard extends LitElement {
           @change=${this.#filePicked}
         />
       </div>
+      <p class="hint">${words.link}</p>
       <p role="status" class="handed">
         ${handed === 'yes' ? html`${words.used} <a href="/">${words.toPlanner}</a>` : handed === 'no' ? words.notUsed : ''}
       </p>

@@ -91,7 +91,7 @@ export const rowTableStyles = css`
 
     tr {
       display: grid;
-      grid-template-columns: repeat(auto-fill, minmax(min(100%, 9em), 1fr));
+      grid-template-columns: repeat(auto-fill, minmax(min(100%, 8em), 1fr));
       gap: 6px 12px;
       margin-block-end: 10px;
       padding: 10px 12px 4px;
@@ -109,6 +109,19 @@ export const rowTableStyles = css`
     tr > th,
     tr > .acts {
       grid-column: 1 / -1;
+    }
+
+    /* Nothing to be said of a run that simply counts. */
+    .state.fine {
+      display: none;
+    }
+
+    .state {
+      grid-column: 1 / -1;
+    }
+
+    .state .label {
+      display: none;
     }
 
     .label {

@@ -79,7 +79,9 @@ export class RunTable extends LitElement {
       ${this.#cell(words.speed, this.#speed(run, found))}
       ${this.#cell(words.engine, this.#engine(run))}
       ${this.#cell(words.consumption, consumedText(run.consumed, storeKind(setup.store), measures))}
-      ${this.#cell(words.state, this.#state(run, found))}
+      <td role="cell" class=${run.leftOut || found?.setAside ? 'state' : 'state fine'}>
+        <span class="label" aria-hidden="true">${words.state}</span><span>${this.#state(run, found)}</span>
+      </td>
       <td role="cell" class="acts">${this.#acts(run, number)}</td>
     </tr>`;
   }

@@ -260,7 +260,7 @@ export function limitText(limit: FitLimit, numbers: (ids: readonly string[]) => 
     case 'only-together':
       return `${capital(name(limit.factors[0]))} and ${name(limit.factors[1])}: only together. The runs say how much the boat uses, not which of the two is the cause.`;
     case 'not-learned':
-      return `${capital(name(limit.factor))}: no run touches it.`;
+      return `${capital(name(limit.factor))}: the runs tell little of it, and it stays as we estimated.`;
     case 'one-load':
       return 'All runs are at about one load: what more or fewer aboard would change is still our estimate.';
     case 'no-consumption':
@@ -285,6 +285,7 @@ export const profileWords = {
   used: 'The planner on this device now has this boat with its runs.',
   notUsed: 'This browser does not let the page hand anything to the planner. Download the profile and open it there.',
   toPlanner: 'To the planner',
+  link: 'On your own site, a link to the planner with ?boat= and the address of this file opens it with this boat.',
   opened: (name: string) => `Opened ${name}.`,
   notOpened: 'This file could not be read as a boat profile, and nothing was changed.',
   facts: (runs: string, by: string | undefined, last: string | undefined) =>
@@ -443,9 +444,9 @@ export const meaningWords: Record<Meaning, string> = {
   persons: 'Number of people',
   fill: 'Tank or battery level',
   'fill-known-by': 'How the level is known',
-  speed: 'Speed over ground, one way',
-  'speed-out': 'Speed over ground, out',
-  'speed-back': 'Speed over ground, back',
+  speed: 'Speed, one way',
+  'speed-out': 'Speed out',
+  'speed-back': 'Speed back',
   'speed-mean': 'Speed, mean of both ways',
   stream: 'Stream with the way out',
   rpm: 'Engine speed',
