@@ -15,7 +15,10 @@ describe('the core', () => {
   it.each([
     ['the clock', /\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\.now\b/],
     ['chance', /\bMath\.random\b|\bcrypto\b/],
-    ['a page or a browser', /\b(?:document|window|localStorage|sessionStorage|navigator|HTMLElement)\s*[.(]|\bfetch\s*\(/],
+    [
+      'a page or a browser',
+      /\b(?:document|window|localStorage|sessionStorage|navigator|HTMLElement)\s*[.(]|\bfetch\s*\(/,
+    ],
     ['the machine', /from 'node:|\bprocess\./],
   ])('knows nothing of %s', (_, pattern) => {
     const asking = files.filter((file) => pattern.test(withoutComments(readFileSync(file, 'utf8'))));

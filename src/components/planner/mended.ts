@@ -2,6 +2,7 @@ import { fuelMass } from '../../core/drive/tank.ts';
 import type { PlannedSpeed } from '../../core/route/shapes.ts';
 import type { Fix, Reason, Trip } from '../../core/trip/shapes.ts';
 import { WATT_HOUR } from '../../core/units/convert.ts';
+import { offsetOf, secondsOf, timeAt } from '../../core/water/clock.ts';
 
 type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept';
 
@@ -38,6 +39,7 @@ const CARDS: Record<Fix['code'], Card> = {
   'move-across': 'aboard',
   'draw-round': 'route',
   wait: 'day',
+  'leave-earlier': 'day',
   'read-plate': 'boat',
   'smaller-engine': 'boat',
 };
@@ -53,6 +55,11 @@ export function mended(trip: Trip, fix: Fix, reason: Reason): Mended {
       point.speed === undefined ? point : { ...point, speed: eased(point.speed) },
     );
     return { trip: { ...trip, route: { ...trip.route, speed: eased(trip.route.speed), waypoints } } };
+  }
+  const { departure } = trip.conditions;
+  if (code === 'leave-earlier' && value !== undefined && departure !== undefined) {
+    const earlier = timeAt(secondsOf(departure) - 60 * Math.ceil(value / 60), offsetOf(departure));
+    return { trip: { ...trip, conditions: { ...trip.conditions, departure: earlier } } };
   }
   if (code === 'add-fuel' && value !== undefined && trip.load.fill !== undefined) {
     const fill = Math.min(trip.load.fill + value / capacity(trip), 1);

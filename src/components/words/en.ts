@@ -155,6 +155,11 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
     ),
   'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p),
   late: (p) => held(`Home too late${p.name && `: after ${p.name}`}`, p, ['takes ', 'allowed ']),
+  'after-dark': (p) =>
+    p.size
+      ? `You would be home ${p.size} after sunset. A boat without lights must be in by then.`
+      : 'You would be under way in the dark.',
+  'near-dark': (p) => held('You would be home shortly before sunset', p, ['with ', 'wanted ']),
   'late-likely': (p) => held(`You may be home too late${p.name && `: after ${p.name}`}`, p, ['up to ', 'allowed ']),
   'fill-unknown': (p) => `How full the ${p.holder} is was not given.`,
   'wind-unknown': () => 'The wind was not given.',
@@ -205,6 +210,7 @@ const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => str
   'move-across': (figure, { value }) =>
     figure ? `Move weight to ${side(value)} until the balance shifts ${figure}` : 'Move weight to the other side',
   'draw-round': () => 'Take me round',
+  'leave-earlier': (figure) => (figure ? `Leave ${figure} earlier` : 'Leave earlier'),
   wait: (figure) => (figure ? `Wait ${figure}` : 'Wait for better weather'),
   'read-plate': () => 'Read the plate and fill it in',
   'smaller-engine': (figure) => (figure ? `Use an engine of ${figure} at most` : 'Use a smaller engine'),
@@ -239,7 +245,7 @@ const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, sto
   'petrol-density': (figure) => `Petrol weighs ${figure || '0.745'} kg per litre.`,
   'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
-  daylight: () => 'Daylight is not checked: be home well before sunset.',
+  daylight: () => 'No date given, so daylight is not checked: be home well before sunset.',
   'extra-load-at-centre': () => 'Weight that may still come aboard is counted where the boat balances.',
   'speed-in-waves': (figure) => `The waves slow the boat below its planned speed${figure && `: ${figure}`}.`,
 };

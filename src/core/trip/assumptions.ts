@@ -31,7 +31,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   if (craft.store.kind === 'tank') list.push({ code: 'petrol-density', value: PETROL_DENSITY });
   const seasonal = prepared.hazards.some((h) => h.kind === 'keep-out' && h.zone?.season !== undefined);
   if (seasonal && conditions.departure === undefined) list.push({ code: 'keep-out-season' });
-  list.push({ code: 'daylight' });
+  if (conditions.departure === undefined) list.push({ code: 'daylight' });
   list.push({ code: 'extra-load-at-centre' });
   return list;
 }

@@ -2,7 +2,7 @@ import type { Answer } from './edge.ts';
 import { type Need, needAt } from './need.ts';
 import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
 import { strictestReserve } from './reserve.ts';
-import { AS_PLANNED, type Run, sail, type Tweak, wayIsClear } from './sail.ts';
+import { AS_PLANNED, type Run, type Sailed, sail, type Tweak, wayIsClear } from './sail.ts';
 import type { Scenario } from './scenario.ts';
 import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
 import { factorSpread, needOf, withGauge } from './spread.ts';
@@ -23,6 +23,8 @@ export interface FuelVerdict {
   readonly spread: number;
   /** Time the slowest of the runs takes that the plan must stand, s. */
   readonly slowest: number;
+  /** Stretches that the waves slow, where the run that needs most keeps its speed through them: they must be held too. */
+  readonly slowed: readonly Sailed[];
 }
 
 export interface FuelQuestion extends WhatIf {
@@ -101,7 +103,10 @@ function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: 
   const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow(run));
   const need90 = needAt(withGauge(prepared, run, need, usable), 0.9);
   const slowest = Math.max(...runs.map(({ time }) => time));
-  return { run, need, usable, reserve, rule, need90, spread, slowest };
+  const slowed = runs
+    .filter((other) => other !== run && run.scenario.unslowed && !other.scenario.unslowed)
+    .flatMap(({ sailed }) => sailed.filter((s) => s.possible && s.speed < s.planned));
+  return { run, need, usable, reserve, rule, need90, spread, slowest, slowed };
 }
 
 /** Of the stretches alone: slow manoeuvring would thin a reserve told in minutes of it. */

@@ -30,7 +30,8 @@ export function planBasis(prepared: Prepared, use = 1): PlanBasis {
   const humpSpeed = credibleHump(prepared, first.run, way);
   const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed, use);
   const balance = balanceAt(prepared.base, prepared.storeMass(fuel.run.scenario.weighs));
-  const all = asked(prepared, fuel.run);
+  const own = asked(prepared, fuel.run);
+  const all = fuel.slowed.length > 0 ? [...own, ...fuel.slowed] : own;
   return {
     fuel,
     balance,

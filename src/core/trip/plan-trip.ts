@@ -7,6 +7,7 @@ import type { FuelVerdict } from './fuel-verdict.ts';
 import { holding } from './holding.ts';
 import { judgeBoat } from './judge-boat.ts';
 import { type FuelFixes, judgeFuel } from './judge-fuel.ts';
+import { judgeLight } from './judge-light.ts';
 import { judgePlaces } from './judge-places.ts';
 import { judgeWater } from './judge-water.ts';
 import { legPlans } from './leg-plans.ts';
@@ -53,6 +54,7 @@ function planOf(standing: Standing, options: PlanOptions): Plan {
     ...judgeBoat(prepared, run, balance, { asked: all, ...climb }),
     ...judgePlaces(prepared, run, balance, floats),
     ...judgeWater(prepared, fuel),
+    ...judgeLight(prepared, fuel),
   ]);
   const holds = options.quick ? undefined : holding(prepared, run, all);
   return {

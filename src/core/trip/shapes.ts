@@ -87,6 +87,8 @@ export type ReasonCode =
   | 'over-wave-limit'
   | 'late'
   | 'late-likely'
+  | 'after-dark'
+  | 'near-dark'
   // not given
   | 'fill-unknown'
   | 'wind-unknown'
@@ -142,7 +144,8 @@ export type FixCode =
   | 'wait'
   | 'read-plate'
   | 'smaller-engine'
-  | 'ease-speed';
+  | 'ease-speed'
+  | 'leave-earlier';
 
 export interface Fix {
   readonly code: FixCode;

@@ -74,6 +74,8 @@ const REASON_CODES = everyOne<ReasonCode>({
   'over-wave-limit': true,
   late: true,
   'late-likely': true,
+  'after-dark': true,
+  'near-dark': true,
   'fill-unknown': true,
   'wind-unknown': true,
   'stream-unknown': true,
@@ -96,6 +98,7 @@ const FIX_CODES = everyOne<FixCode>({
   'read-plate': true,
   'smaller-engine': true,
   'ease-speed': true,
+  'leave-earlier': true,
 });
 const ASSUMPTION_CODES = everyOne<Assumption['code']>({
   manoeuvring: true,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 import type { Plan, Trip } from '../../../src/core/trip/shapes.ts';
 import { KNOT } from '../../../src/core/units/convert.ts';
+import { daylightOn } from '../../../src/core/water/daylight.ts';
 import { planOf, reasonOf, shipped, soundTrip } from '../../trips.ts';
 
 const RANK = { go: 0, marginal: 1, 'no-go': 2 };
@@ -251,6 +252,28 @@ describe('limits', () => {
     expect(reasonOf(due(time - 60), 'late')?.level).toBe('no-go');
     expect(reasonOf(due(time + 30), 'late-likely')?.level).toBe('marginal');
     expect(due(time * 1.5).verdict).toBe('go');
+  });
+
+  it('is home before dark: an hour before sunset, or not sure, and not at all after it', () => {
+    const trip = soundTrip();
+    const { sunset } = daylightOn(trip.route.waypoints[0]!, Date.parse('2027-06-19T12:00Z') / 1000, -7200);
+    const leaving = (clock: string) =>
+      planOf({ ...trip, conditions: { ...trip.conditions, departure: `2027-06-19T${clock}:00-02:00` } });
+    expect(reasonOf(leaving('10:00'), 'near-dark')).toBeUndefined();
+    expect(reasonOf(leaving('10:00'), 'after-dark')).toBeUndefined();
+    const { time } = planOf(trip);
+    const evening = (before: number) => {
+      const at = new Date(1000 * (sunset! - 7200 - time - before));
+      return leaving(at.toISOString().slice(11, 16));
+    };
+    const near = reasonOf(evening(20 * 60), 'near-dark');
+    expect(near?.level).toBe('marginal');
+    expect(Math.abs(near!.value! - 20 * 60)).toBeLessThan(60);
+    expect(near!.fixes!.map(({ code }) => code)).toContain('leave-earlier');
+    expect(reasonOf(evening(-30 * 60), 'after-dark')?.level).toBe('no-go');
+    expect(reasonOf(leaving('02:00'), 'after-dark')?.value).toBeUndefined();
+    const { departure: _, ...undated } = trip.conditions;
+    expect(planOf({ ...trip, conditions: undated }).assumptions.map(({ code }) => code)).toContain('daylight');
   });
 
   it('asks for at least two points and some length', () => {
