@@ -22,7 +22,8 @@ test('a person is dragged by touch, the figures following, and the drawing stays
   await touch('touchEnd');
   await expect(deck.figure('heel')).toContainText('to starboard');
   expect(await deck.station(page, 'Mate')).not.toBe('seat-fore-port');
-  expect((await drawing.boundingBox())!.y).toBeCloseTo(top, 0);
+  // To a pixel: what grows or shrinks above it does not push it about.
+  expect(Math.abs((await drawing.boundingBox())!.y - top)).toBeLessThanOrEqual(1);
   expect(deck.complaints).toEqual([]);
 });
 

@@ -62,7 +62,10 @@ export function attitudeOf({ craft, load, conditions, route }: Trip, speed: numb
 
 /** The speed to plane: over the hump, bow down, and within what the engine holds. */
 export function planesFrom(boat: Boat, afloat: Afloat, { planingSpeed, topSpeed }: Curve): number | undefined {
-  const speed = planingSpeed === undefined || !topSpeed.reached ? undefined : bowDownSpeed(boat, afloat);
+  if (planingSpeed === undefined || !topSpeed.reached) return undefined;
+  const down = bowDownSpeed(boat, afloat);
+  // A boat that never lifts its bow does not plane any sooner for it.
+  const speed = down && Math.max(down, planingSpeed);
   return speed !== undefined && speed <= topSpeed.median ? speed : undefined;
 }
 
