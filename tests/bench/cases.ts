@@ -8,6 +8,7 @@ import { hullResistance } from '../../src/core/hull/resistance.ts';
 import type { Waypoint } from '../../src/core/route/shapes.ts';
 import { prepareWaters } from '../../src/core/route/waters.ts';
 import { planTrip } from '../../src/core/trip/plan-trip.ts';
+import { rangeOutline } from '../../src/core/trip/range-outline.ts';
 import type { Trip } from '../../src/core/trip/shapes.ts';
 import { SEA_WATER } from '../../src/core/units/constants.ts';
 import { kept } from './cost.ts';
@@ -61,6 +62,11 @@ export function plan(trip: Trip, quick: boolean): void {
   kept.sum += result.ok ? result.value.need.median : 0;
 }
 
+function outline(trip: Trip): void {
+  const result = rangeOutline(trip, waters);
+  kept.sum += result.ok ? result.value.points[0]!.outAndHome.distance : 0;
+}
+
 export interface Case {
   readonly name: string;
   /** Units; absent: for information. */
@@ -101,6 +107,8 @@ export const cases: readonly Case[] = [
   { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(loop20, false) },
   { name: 'a plan with zones, streams and sea', budget: 5000, work: () => plan(petrolDay, true) },
   { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(petrolDay, false) },
+  { name: 'how far from here, 72 directions, on the estuary', budget: 75_000, work: () => outline(petrolDay) },
+  { name: 'the same with nothing given', budget: 75_000, work: () => outline({ ...petrolDay, ...unknown }) },
   { name: 'a plan of 20 legs with nothing given', work: () => plan(unknown, true) },
   // A tenth of twelve hours in a tenth of a second, the unit taken as 0.4 us.
   { name: 'a GPX track of 10,000 points to paired passes', budget: 250_000, work: trackDay(10_000) },

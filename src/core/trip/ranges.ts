@@ -1,10 +1,7 @@
-import { steady } from '../curve/steady.ts';
-import { courseToSteer } from '../route/current-triangle.ts';
 import { compass, legBetween } from '../route/distance.ts';
-import type { Stretch } from '../route/split-legs.ts';
+import { needPerMetre } from './per-metre.ts';
 import type { Prepared } from './prepare.ts';
-import { afloatIn, type Run, streamOn, wantedSpeed, windOn } from './sail.ts';
-import type { Scenario } from './scenario.ts';
+import type { Run } from './sail.ts';
 
 export interface Ranges {
   readonly oneWay: number;
@@ -22,28 +19,18 @@ export function ranges(prepared: Prepared, run: Run, available: number): Ranges 
   const start = outward[0]!.stretch.from;
   const turn = outward.at(-1)!.stretch.to;
   const { trackDeg } = legBetween(start, turn);
-  const out = perMetre(prepared, run.scenario, { ...longest.stretch, part: 'out', trackDeg });
-  const home = perMetre(prepared, run.scenario, {
+  const out = needPerMetre(prepared, run.scenario, { ...longest.stretch, part: 'out', trackDeg });
+  const home = needPerMetre(prepared, run.scenario, {
     ...longest.stretch,
     part: 'home',
     trackDeg: compass(trackDeg + 180),
   });
   // Nobody promised a one-way trip fair wind and stream: what is unknown stands against it too.
-  const alone = perMetre(prepared, { ...run.scenario, oneWay: true }, { ...longest.stretch, part: 'out', trackDeg });
+  const alone = needPerMetre(
+    prepared,
+    { ...run.scenario, oneWay: true },
+    { ...longest.stretch, part: 'out', trackDeg },
+  );
   const left = Math.max(available - run.manoeuvring, 0);
   return { oneWay: left / Math.max(out, alone), outAndHome: left / (out + home) };
-}
-
-/** Use per metre over the ground; Infinity without headway. */
-function perMetre(prepared: Prepared, scenario: Scenario, way: Stretch): number {
-  const boat = prepared.boatAt(scenario.batteryTemperatureC);
-  const afloat = afloatIn(prepared, scenario, prepared.storeMass(scenario.weighs));
-  const weather = { headwind: windOn(way, scenario), waveHeight: scenario.waveHeight };
-  const stream = streamOn(way, scenario);
-  const speed = wantedSpeed(prepared, boat, afloat, weather, way, stream, scenario).wanted;
-  const triangle = stream
-    ? courseToSteer(way.trackDeg, speed, stream)
-    : ({ possible: true, speedOverGround: speed } as const);
-  const ground = triangle.possible ? triangle.speedOverGround : 0;
-  return ground > 0 ? steady(boat, afloat, speed, weather).flow / ground : Infinity;
 }
