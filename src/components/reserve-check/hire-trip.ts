@@ -1,22 +1,29 @@
 import hireFleet from '../../../shared/craft/hire-fleet.json' with { type: 'json' };
 import hireRoutes from '../../../shared/trips/hire-routes.json' with { type: 'json' };
-import type { Hull, Plate } from '../../core/craft/shapes.ts';
+import type { Craft, Hull, Plate } from '../../core/craft/shapes.ts';
 import { craftFrom } from '../../core/files/catalogue.ts';
 import type { Aboard } from '../../core/load/shapes.ts';
 import { destination } from '../../core/route/distance.ts';
 import type { Route, Waypoint } from '../../core/route/shapes.ts';
+import type { BoatProfile } from '../../core/trials/shapes.ts';
 import { MANOEUVRING } from '../../core/trip/defaults.ts';
 import type { Policy, Trip } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
 
-/** A boat of a hire desk: shipped hull, engine and store, with the plate as the desk read it. */
-export interface HireBoat {
-  readonly id: string;
-  readonly name: string;
+/** A boat of a hire desk, with the plate as the desk read it: from shipped parts, or as it was measured. */
+export type HireBoat = HiredOut & (ShippedParts | { readonly profile: BoatProfile });
+
+interface ShippedParts {
   readonly hullId: string;
   readonly engineId: string;
   readonly storeId: string;
+  readonly profile?: undefined;
+}
+
+interface HiredOut {
+  readonly id: string;
+  readonly name: string;
   /** Speed through the water it is hired out for, m/s. */
   readonly speed: number;
   readonly plate: Plate;
@@ -52,7 +59,7 @@ const CHILD = 45;
 /** The trip behind a reserve check. Everyone is seated in the order of the boat's seats, the first at the helm. */
 export function hireTrip(request: HireRequest): Trip {
   const { boat, fill, fillKnownBy, route, timeAllowed, conditions, policy } = request;
-  const craft = craftFrom(boat.hullId, boat.engineId, boat.storeId);
+  const craft = hireCraft(boat);
   return {
     version: 1,
     name: route ? `${boat.name}: ${route.name}` : boat.name,
@@ -70,7 +77,16 @@ export function hireTrip(request: HireRequest): Trip {
       ? tightened({ ...policy, timeAllowed }, { timeAllowed: policy.timeAllowed })
       : { ...policy, timeAllowed: undefined, drawnFactor: 1 },
     waters: route ? hireRoutes.waters : undefined,
+    ...(boat.profile && { trials: boat.profile.trials }),
   };
+}
+
+/** A measured boat goes out as its profile says it usually does. */
+export function hireCraft(boat: HireBoat): Craft {
+  if (!boat.profile) return craftFrom(boat.hullId, boat.engineId, boat.storeId);
+  const { hull, setups } = boat.profile.trials;
+  const { drive, store } = setups.find(({ id }) => id === boat.profile.usual) ?? setups[0]!;
+  return { hull, drive, store };
 }
 
 /** Half the time out, half home, less the manoeuvring. */

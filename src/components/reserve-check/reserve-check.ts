@@ -19,7 +19,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import { hireWords as words } from '../words/en-hire.ts';
-import { HIRE_BOATS, HIRE_ROUTES, hireTrip } from './hire-trip.ts';
+import { HIRE_BOATS, HIRE_ROUTES, type HireBoat, hireCraft, hireTrip } from './hire-trip.ts';
 import { reserveCheckStyles } from './reserve-check.styles.ts';
 import { keepToday, keptToday } from './today.ts';
 
@@ -37,6 +37,9 @@ export class ReserveCheck extends LitElement {
   /** Rules and limits of the desk; they only tighten. */
   @property({ attribute: false }) tighten: Partial<Policy> = {};
 
+  /** The desk's boats; a boat may bring its profile and is then checked as it was measured. */
+  @property({ attribute: false }) boats: readonly HireBoat[] = HIRE_BOATS;
+
   @state() private boatId = HIRE_BOATS[0]!.id;
   @state() private weightsText = '';
   @state() private fill: number | undefined;
@@ -47,6 +50,8 @@ export class ReserveCheck extends LitElement {
   @state() private todayIsOld = false;
   @state() private todayOpen = true;
   @state() private waters: Waters | undefined;
+  @state() private fitter: typeof import('../planner/fitter.ts') | undefined;
+  @state() private trialsFailed = false;
 
   #measures: Measures = measuresFor('metric', 'en');
   #trip: Trip | undefined;
@@ -73,7 +78,7 @@ export class ReserveCheck extends LitElement {
     const measures = this.#measures;
     const trip = this.#trip;
     const boat = this.#boat();
-    const electric = boat.storeId.startsWith('battery');
+    const electric = hireCraft(boat).store.kind === 'battery';
     const weights = this.#weights();
     const allowed = this.#allowed();
     return html`
@@ -83,7 +88,7 @@ export class ReserveCheck extends LitElement {
           <label>
             ${words.boat}
             <select @change=${(event: Event) => (this.boatId = chosen(event))}>
-              ${HIRE_BOATS.map((b) => html`<option value=${b.id} ?selected=${b.id === this.boatId}>${b.name}</option>`)}
+              ${this.boats.map((b) => html`<option value=${b.id} ?selected=${b.id === this.boatId}>${b.name}</option>`)}
             </select>
           </label>
           <div>
@@ -176,7 +181,7 @@ export class ReserveCheck extends LitElement {
   }
 
   #boat() {
-    return HIRE_BOATS.find((boat) => boat.id === this.boatId) ?? HIRE_BOATS[0]!;
+    return this.boats.find((boat) => boat.id === this.boatId) ?? this.boats[0] ?? HIRE_BOATS[0]!;
   }
 
   /** kg; empty while nothing is typed, undefined where a weight cannot be read. */
@@ -215,13 +220,28 @@ export class ReserveCheck extends LitElement {
       conditions: this.conditions,
       policy: tightened({ reserve: [{ kind: 'thirds' }] }, this.tighten),
     });
-    const result = planTrip(this.#trip, this.#trip.waters ? this.waters : undefined);
+    if (this.#trip.trials && !this.fitter && !this.trialsFailed) {
+      void this.#fetchFitter();
+      return;
+    }
+    const today = new Date().toISOString().slice(0, 10);
+    const { trip } = this.fitter?.measuredTrip(this.#trip, today) ?? { trip: this.#trip };
+    const result = planTrip(trip, trip.waters ? this.waters : undefined);
     this.#problems = result.ok ? [] : result.problems;
     if (!result.ok) return;
     this.#plan = result.value;
     if (before?.verdict !== this.#plan.verdict) {
       const detail = { trip: this.#trip, plan: this.#plan };
       this.dispatchEvent(new CustomEvent('homeleg-plan', { detail, bubbles: true, composed: true }));
+    }
+  }
+
+  async #fetchFitter(): Promise<void> {
+    try {
+      this.fitter = await import('../planner/fitter.ts');
+    } catch {
+      // Without it the boat counts as unmeasured, which only widens the answer.
+      this.trialsFailed = true;
     }
   }
 
