@@ -16,6 +16,6 @@ export default defineConfig({
   compressHTML: true,
   // Small scripts and sheets stay files, so that a host's strict content policy needs no exceptions.
   build: { inlineStylesheets: 'never', format: 'directory' },
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: { build: { assetsInlineLimit: 0 }, worker: { format: 'es' } },
   devToolbar: { enabled: false },
 });

@@ -5,6 +5,7 @@ export default defineConfig({
   // Parts are found beside the file that asks for them, wherever a site puts the folder.
   base: './',
   publicDir: false,
+  worker: { format: 'es' },
   build: {
     outDir: 'dist/embed',
     target: 'es2022',

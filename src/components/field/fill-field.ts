@@ -30,6 +30,8 @@ export class FillField extends LitElement {
   @property({ attribute: false }) fill: number | undefined;
   @property({ attribute: false }) fillKnownBy: Load['fillKnownBy'];
   @property() store: StoreKind = 'fuel';
+  /** In place of the usual heading, for a level read at another time. */
+  @property() heading = '';
   /** What a full tank or battery holds, kg or J; shown beside the share. */
   @property({ attribute: false }) full: number | undefined;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
@@ -39,7 +41,7 @@ export class FillField extends LitElement {
     const known = fill !== undefined;
     return html`
       <fieldset>
-        <legend>${fillWords.title(store)}</legend>
+        <legend>${this.heading || fillWords.title(store)}</legend>
         <div class="levels">
           <button type="button" aria-pressed=${String(!known)} @click=${() => this.#set(undefined)}>${notKnown}</button>
           ${QUARTERS.map(

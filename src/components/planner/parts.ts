@@ -1,5 +1,5 @@
 /** What a part of the planner is made of; each is loaded when it is first shown. */
-export type Part = 'route' | 'boat' | 'aboard' | 'day' | 'kept' | 'curve' | 'details' | 'legs' | 'load';
+export type Part = 'route' | 'boat' | 'aboard' | 'day' | 'kept' | 'curve' | 'details' | 'legs' | 'load' | 'further';
 
 const LOAD: Record<Part, () => Promise<unknown>> = {
   route: () => Promise.all([import('../route-map/route-map.ts'), import('../waypoint-table/waypoint-table.ts')]),
@@ -13,7 +13,7 @@ const LOAD: Record<Part, () => Promise<unknown>> = {
   day: () => import('../conditions-form/conditions-form.ts'),
   kept: () => import('../reserve-form/reserve-form.ts'),
   curve: () => import('../curve-plot/curve-plot.ts'),
-  details: () => import('../trip-details/trip-details.ts'),
+  details: () => Promise.all([import('../trip-details/trip-details.ts'), import('../daylight/daylight.ts')]),
   legs: () => import('../leg-table/leg-table.ts'),
   load: () =>
     Promise.all([
@@ -22,6 +22,7 @@ const LOAD: Record<Part, () => Promise<unknown>> = {
       import('../load-advice/payload-plot.ts'),
       import('../load-advice/load-questions.ts'),
     ]),
+  further: () => import('../further/further.ts'),
 };
 
 /** Loads a part's elements; they come to life where they stand. False where the network or the host refused. */

@@ -204,5 +204,24 @@ export const plannerStyles = css`
       padding: 0 0 12px;
       break-inside: avoid;
     }
+
+    /* What must be aboard on the way goes along on paper, whether or not it is open. */
+    .further {
+      border: 0;
+    }
+
+    .further > summary,
+    .further:not(:has(homeleg-further:defined)) {
+      display: none;
+    }
+
+    .further > .inside {
+      padding-inline: 0;
+    }
+
+    .further::details-content {
+      content-visibility: visible;
+      block-size: auto;
+    }
   }
 `;

@@ -14,6 +14,7 @@ import type { AdviceTaken } from '../load-advice/seat-advice.ts';
 import '../fuel-bar/fuel-bar.ts';
 import type { PolicyEdited } from '../reserve-form/reserve-form.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
+import type { SpeedTaken } from '../speed-choice/speed-choice.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { AssumptionWanted } from '../trip-details/trip-details.ts';
@@ -44,8 +45,8 @@ export type PlanEvent = CustomEvent<{ trip: Trip; plan: Plan | undefined }>;
 /** The answer became another one. */
 export type VerdictEvent = CustomEvent<{ verdict: Verdict | undefined; before: Verdict | undefined }>;
 
-type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load';
-type Question = Exclude<Card, 'legs' | 'load'>;
+type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load' | 'further';
+type Question = Exclude<Card, 'legs' | 'load' | 'further'>;
 
 /**
  * @summary Plans a trip of a small power boat: boat, load, route and conditions in; range, reserve, safe payload and a
@@ -157,6 +158,7 @@ export class Planner extends LitElement {
           @units-picked=${this.#unitsPicked}
           @trip-picked=${this.#tripPicked}
           @fresh-wanted=${this.#freshWanted}
+          @print-wanted=${this.#printWanted}
         ></homeleg-trip-tools>
         ${this.#notes()}
         <div class="asks">${this.#asks(trip, plan)}</div>
@@ -192,6 +194,11 @@ export class Planner extends LitElement {
               .departure=${trip.conditions.departure}
               @assumption-wanted=${this.#assumptionWanted}
             ></homeleg-trip-details>
+            <homeleg-daylight
+              .plan=${plan}
+              .measures=${measures}
+              .departure=${trip.conditions.departure}
+            ></homeleg-daylight>
           </section>
         </div>
         <details
@@ -236,6 +243,7 @@ export class Planner extends LitElement {
             })}
           </div>
         </details>
+        ${this.#further(plan)}
         <a class="strip" href="#answer" @click=${this.#toAnswer}>
           <homeleg-answer compact .plan=${plan} .measures=${measures}></homeleg-answer>
         </a>
@@ -370,6 +378,33 @@ export class Planner extends LitElement {
     ];
   }
 
+  #further(plan: Plan | undefined) {
+    const { trip, waters, settled } = this.#maker;
+    return html`<details
+      class="wide card further"
+      id="further"
+      data-part="further"
+      ?open=${this.openCards.has('further')}
+      @toggle=${(event: Event) => this.#toggled('further', (event.currentTarget as HTMLDetailsElement).open)}
+    >
+      <summary>
+        <span></span>
+        <h2>${words.further} <span class="state">${words.furtherState}</span></h2>
+      </summary>
+      <div class="inside">
+        <homeleg-further
+          .trip=${trip}
+          .plan=${plan}
+          .waters=${waters}
+          .watersFile=${this.loadedWaters}
+          .settled=${settled}
+          .measures=${this.#measures}
+          @speed-taken=${this.#speedTaken}
+        ></homeleg-further>
+      </div>
+    </details>`;
+  }
+
   #measuredNote() {
     const { measured } = this.#maker;
     if (!measured) return nothing;
@@ -473,6 +508,10 @@ export class Planner extends LitElement {
     this.#change({ ...trip, route: { ...trip.route, ...event.detail } });
   }
 
+  #speedTaken({ detail }: SpeedTaken): void {
+    this.#change({ ...this.draft.trip, route: detail.route });
+  }
+
   #craftEdited({ detail }: CraftEdited): void {
     const { trip } = this.draft;
     const { craft, hullId, engineId, storeId } = detail;
@@ -544,6 +583,12 @@ export class Planner extends LitElement {
 
   #freshWanted(): void {
     this.#replace(firstDraft(), words.cleared);
+  }
+
+  async #printWanted(): Promise<void> {
+    // What must be aboard on the way goes along on paper.
+    await this.#parts.load('further');
+    globalThis.print();
   }
 
   /** Another trip in place of this one, which can be taken back. */

@@ -22,6 +22,7 @@ export const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
  * @fires units-picked - other units
  * @fires trip-picked - an example or a file was opened, or could not be
  * @fires fresh-wanted - start again
+ * @fires print-wanted - print what there is
  */
 export class TripTools extends LitElement {
   static override styles = [tokens, controls, tripToolsStyles];
@@ -58,7 +59,7 @@ export class TripTools extends LitElement {
             aria-label=${words.open}
             @change=${this.#filePicked}
           />
-          <button type="button" @click=${() => globalThis.print()}>${words.print}</button>
+          <button type="button" @click=${() => this.#tell('print-wanted', {})}>${words.print}</button>
           <button type="button" class="quiet" @click=${() => this.#tell('fresh-wanted', {})}>${words.fresh}</button>
         </div>
       </details>

@@ -17,6 +17,8 @@ export const plannerWords = {
   legs: 'Leg by leg',
   load: 'The load: where to sit, what it may carry',
   details: 'How far, how much, what if',
+  further: 'Ask further',
+  furtherState: 'least aboard on the way, mishaps, how sure, which speed, check under way',
   units: 'Units',
   unitNames: { nautical: 'Knots, miles, litres', metric: 'km/h, km, litres', imperial: 'mph, miles, gallons' },
   examples: 'Example trips',
