@@ -16,14 +16,17 @@ export interface Figure {
 /** Static trim and freeboard that are good, and heel (common practice, no source). */
 const GOOD = { heel: 3, heelMost: 10, trim: 3, edge: 0.1 };
 
+/** Whole degrees are shown: less than half of one is none. */
+const SEEN = 0.5;
+
 /** "2° bow up", or level. */
 export function bowText(trimDeg: number, m: Measures): string {
-  if (Math.abs(trimDeg) < 0.25) return words.level;
+  if (Math.abs(trimDeg) < SEEN) return words.level;
   return words.bow(m.show('angle', Math.abs(trimDeg)), trimDeg > 0);
 }
 
 export function heelText(heelDeg: number, m: Measures): string {
-  return Math.abs(heelDeg) < 0.25 ? words.upright : words.heelTo(m.show('angle', Math.abs(heelDeg)), heelDeg > 0);
+  return Math.abs(heelDeg) < SEEN ? words.upright : words.heelTo(m.show('angle', Math.abs(heelDeg)), heelDeg > 0);
 }
 
 export function edgeText(rest: Floating, m: Measures): string {

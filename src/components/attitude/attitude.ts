@@ -75,7 +75,7 @@ export class AttitudeView extends LitElement {
     `;
   }
 
-  #views({ float, hump, planing, planned }: Attitude) {
+  #views({ float, curve, hump, planing, planned }: Attitude) {
     const { width } = this.#own;
     if (width === 0) return nothing;
     const m = this.measures;
@@ -89,7 +89,11 @@ export class AttitudeView extends LitElement {
           ? this.#view(this.#restLie(rest), each, words.atRest, `${bowText(rest.trimDeg, m)}, ${edgeText(rest, m)}`)
           : nothing
       }
-      ${running(hump, words.onHump(m.show('speed', hump.speed)))}
+      ${
+        hump.speed <= curve.topSpeed.median
+          ? running(hump, words.onHump(m.show('speed', hump.speed)))
+          : running(planned, words.atSpeed(m.show('speed', planned.speed)))
+      }
       ${
         planing
           ? running(

@@ -8,6 +8,7 @@ import type { Waters } from '../../core/route/waters.ts';
 import { type SeatingAdvice, seatingAdvice } from '../../core/trip/seating-advice.ts';
 import type { Purpose } from '../../core/trip/seating-places.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
+import { tripCurve } from '../../core/trip/trip-curve.ts';
 import { define } from '../define.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
@@ -80,21 +81,30 @@ export class SeatAdvice extends LitElement {
   @property({ attribute: false }) speed: number | undefined;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
-  @state() private purpose: Purpose = 'planing';
+  /** As picked; until then what suits the boat. */
+  @state() private picked: Purpose | undefined;
   @state() private undo: { load: Load; store: Store } | undefined;
 
   readonly #work = new Unhurried<Worked>(this);
+  #planes = true;
   #taken: Load | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const keys = changed as Map<PropertyKey, unknown>;
+    if (changed.has('trip') && this.trip) this.#planes = tripCurve(this.trip).planingSpeed !== undefined;
     if (changed.has('trip') && this.undo && this.trip?.load !== this.#taken) this.undo = undefined;
-    if (keys.has('purpose') || changed.has('trip') || changed.has('waters') || changed.has('speed')) this.#renew();
+    if (keys.has('picked') || changed.has('trip') || changed.has('waters') || changed.has('speed')) this.#renew();
+  }
+
+  /** A boat that does not plane is not asked to plane more easily. */
+  get #purpose(): Purpose {
+    return this.picked ?? (this.#planes ? 'planing' : 'range');
   }
 
   #renew(): void {
-    const { trip, waters, purpose, speed = USUAL_SPEED } = this;
+    const { trip, waters, speed = USUAL_SPEED } = this;
     if (!trip || trip.load.items.length === 0) return;
+    const purpose = this.#purpose;
     this.#work.start(function* () {
       const advice = seatingAdvice(trip, waters, { purpose, speed });
       yield;
@@ -109,9 +119,9 @@ export class SeatAdvice extends LitElement {
       <homeleg-choice-field
         .label=${words.purpose}
         .choices=${PURPOSES.map((value) => ({ value, label: words.purposes[value] }))}
-        .value=${this.purpose}
+        .value=${this.#purpose}
         @choice-made=${({ detail }: ChoiceMade) => {
-          this.purpose = detail.value as Purpose;
+          this.picked = detail.value as Purpose;
         }}
       ></homeleg-choice-field>
       <div class=${this.#work.working ? 'unsettled' : ''} role="status" aria-busy=${this.#work.working}>${this.#answer(trip)}</div>
