@@ -52,6 +52,8 @@ export class CraftForm extends LitElement {
   @property({ attribute: false }) engineId: string | undefined;
   @property({ attribute: false }) storeId: string | undefined;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
+  /** Leaves out the state of the bottom, where somebody else asks for it. */
+  @property({ type: Boolean, attribute: 'no-bottom' }) noBottom = false;
   /** Boats to choose from; the invented examples unless a club or hire desk has its own. */
   @property({ attribute: false }) hulls: readonly HullExample[] = hulls;
   @property({ attribute: false }) engines: readonly EngineExample[] = engines;
@@ -96,15 +98,7 @@ export class CraftForm extends LitElement {
           @plate-edited=${(event: PlateEdited) => this.#tell(withPlate(chosen, event.detail.plate))}
         ></homeleg-plate-field>`,
       )}
-      <div class="field">
-        <label for="bottom">${craftWords.bottom}</label>
-        <select id="bottom" @change=${(event: Event) => this.#bottomPicked(chosen, (event.target as HTMLSelectElement).value)}>
-          ${FOULINGS.map(
-            (each) =>
-              html`<option value=${each} .selected=${each === (craft.fouling ?? 'clean')}>${foulingWords[each]}</option>`,
-          )}
-        </select>
-      </div>
+      ${this.noBottom ? nothing : this.#bottom(chosen)}
       <details>
         <summary>${craftWords.fineTune}</summary>
         ${keyed(
@@ -181,6 +175,19 @@ export class CraftForm extends LitElement {
       ${craftWords.changed}
       <button type="button" class="quiet" @click=${() => this.#tell(back)}>${craftWords.reset}</button>
     </p>`;
+  }
+
+  #bottom(chosen: ChosenCraft) {
+    const { craft } = chosen;
+    return html`<div class="fields wide"><div class="field">
+        <label for="bottom">${craftWords.bottom}</label>
+        <select id="bottom" @change=${(event: Event) => this.#bottomPicked(chosen, (event.target as HTMLSelectElement).value)}>
+          ${FOULINGS.map(
+            (each) =>
+              html`<option value=${each} .selected=${each === (craft.fouling ?? 'clean')}>${foulingWords[each]}</option>`,
+          )}
+        </select>
+    </div></div>`;
   }
 
   #hullPicked(chosen: ChosenCraft, picked: string): void {

@@ -87,6 +87,7 @@ export class SetupsField extends LitElement {
       ${keyed(
         setup.id,
         html`<homeleg-craft-form
+          no-bottom
           .craft=${craftOf(trials, setup.id)}
           .hullId=${origin?.hullId}
           .engineId=${origin?.engineId}
