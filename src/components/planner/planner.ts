@@ -290,7 +290,9 @@ export class Planner extends LitElement {
             .hazards=${hazardsOf(plan, measures)}
             .measures=${measures}
             .tiles=${this.tiles}
-            .trip=${this.#trips}
+            .fresh=${this.#trips}
+            .trip=${this.#maker.trip}
+            .chart=${this.#maker.waters}
             .tilesAttribution=${this.tilesAttribution}
             .center=${this.center}
             .zoom=${this.zoom}
@@ -301,7 +303,7 @@ export class Planner extends LitElement {
             .legs=${plan?.legs}
             .waters=${this.loadedWaters}
             .departure=${trip.conditions.departure}
-            .trip=${this.#trips}
+            .fresh=${this.#trips}
             .store=${electric ? 'charge' : 'fuel'}
             .measures=${measures}
             @route-edited=${this.#routeEdited}

@@ -134,6 +134,25 @@ export const drawingStyles = css`
     font-size: 11px;
   }
 
+  .leaflet-outline-pane {
+    z-index: 340;
+  }
+
+  .leaflet-outline-pane svg {
+    max-width: none;
+    max-height: none;
+  }
+
+  path.reach {
+    stroke: var(--_ink);
+    fill: none;
+  }
+
+  path.out-and-home {
+    fill: var(--_ink);
+    fill-opacity: 0.08;
+  }
+
   path.casing {
     stroke: var(--_raised);
   }
@@ -291,6 +310,20 @@ export const drawingStyles = css`
     background:
       repeating-linear-gradient(90deg, var(--_raised) 0 7px, transparent 7px 14px) center / 100% 2px no-repeat,
       linear-gradient(var(--_accent), var(--_accent)) center / 100% 5px no-repeat;
+  }
+
+  .sample:is(.reach-home, .reach-one-way) {
+    block-size: 12px;
+    border-block-start: 3px solid var(--_ink);
+    border-radius: 0;
+  }
+
+  .sample.reach-home {
+    background: color-mix(in srgb, var(--_ink) 10%, transparent);
+  }
+
+  .sample.reach-one-way {
+    border-block-start-style: dashed;
   }
 
   .sample.slowed {

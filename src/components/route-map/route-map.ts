@@ -2,7 +2,8 @@ import type { Map as LeafletMap } from 'leaflet';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { LatLon, Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
-import type { LegPlan, TurnBack } from '../../core/trip/shapes.ts';
+import type { Waters } from '../../core/route/waters.ts';
+import type { LegPlan, Trip, TurnBack } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -31,6 +32,7 @@ export type RouteEdited = CustomEvent<RouteEdit>;
 
 interface Layers {
   readonly map: LeafletMap;
+  readonly leaflet: Leaflet;
   readonly waters: WatersLayer;
   readonly lines: RouteLines;
   readonly editor: RouteEditor;
@@ -62,7 +64,10 @@ export class RouteMap extends LitElement {
   /** Stretches of the plan for `route`. */
   @property({ attribute: false }) legs: readonly LegPlan[] | undefined;
   /** Counts trips: another one makes a fresh start, with nothing to undo. */
-  @property({ type: Number }) trip = 0;
+  @property({ type: Number }) fresh = 0;
+  /** What is planned, and on which waters: asked how far it goes from here. */
+  @property({ attribute: false }) trip: Trip | undefined;
+  @property({ attribute: false }) chart: Waters | undefined;
   @property({ attribute: false }) turnBack: TurnBack | undefined;
   @property({ attribute: false }) hazards: readonly Hazard[] = [];
   @property({ attribute: false }) measures: Measures = NAUTICAL;
@@ -77,6 +82,8 @@ export class RouteMap extends LitElement {
   /** Undefined until the user pressed "Street map". */
   @state() private streetMapPressed: boolean | undefined;
   @state() private tileState: TileState = 'none';
+  /** The outline of ranges: wanted, and its part loaded. */
+  @state() private howFar: 'no' | 'loading' | 'shown' = 'no';
   @state() private selected: number | undefined;
   @state() private thinned = false;
   /** The last edit made here, until a route is given from outside. */
@@ -115,7 +122,7 @@ export class RouteMap extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('legs')) this.#legsStale = false;
-    if (changed.has('trip')) this.#history = new RouteHistory();
+    if (changed.has('fresh')) this.#history = new RouteHistory();
     const given = changed.has('route') && !this.#layers?.editor.busy;
     if (given) {
       this.draft = undefined;
@@ -150,6 +157,7 @@ export class RouteMap extends LitElement {
         ${toolButton(words.redo, this.#history.canRedo, () => this.#stepped('redone'))}
         ${toolButton(words.reverse, waypoints.length > 1, () => this.#changed(reversed(waypoints), 'reversed'))}
         ${failed ? nothing : toolButton(words.fit, waypoints.length > 0, () => map && showAll(map, waypoints))}
+        <button type="button" aria-pressed=${this.howFar !== 'no'} @click=${this.#howFarPressed}>${words.howFar}</button>
       </div>
       <div class="picture" ?data-failed=${failed} data-pictures=${this.tileState}>
         <div
@@ -187,7 +195,8 @@ export class RouteMap extends LitElement {
               })
         }
       </div>
-      ${failed ? nothing : mapKey(this.waters, this.legs)}
+      ${this.howFar === 'shown' ? this.#outline() : nothing}
+      ${failed ? nothing : mapKey(this.waters, this.legs, this.howFar === 'shown')}
     `;
   }
 
@@ -201,10 +210,34 @@ export class RouteMap extends LitElement {
     </button>`;
   }
 
+  #outline() {
+    return html`<homeleg-outline-panel
+      .trip=${this.trip}
+      .waters=${this.chart}
+      .measures=${this.measures}
+      .map=${this.#layers?.map}
+      .leaflet=${this.#layers?.leaflet}
+      ?live=${this.#layers?.editor.busy ?? false}
+    ></homeleg-outline-panel>`;
+  }
+
+  #howFarPressed = async (): Promise<void> => {
+    const wanted = this.howFar === 'no';
+    this.howFar = wanted ? 'loading' : 'no';
+    if (!wanted) return;
+    const loaded = await import('./outline-panel.ts').then(
+      () => true,
+      () => false,
+    );
+    // Pressed again while it was loading: not wanted any more.
+    if ((this.howFar as string) === 'loading') this.howFar = loaded ? 'shown' : 'no';
+  };
+
   #begin(map: LeafletMap, leaflet: Leaflet): void {
     this.#view.begin(map, this.#wishes);
     const layers: Layers = {
       map,
+      leaflet,
       waters: new WatersLayer(map, leaflet),
       lines: new RouteLines(map, leaflet),
       editor: new RouteEditor(map, leaflet, this.#keeper),

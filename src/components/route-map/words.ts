@@ -6,6 +6,7 @@ export const mapWords = {
   redo: 'Redo',
   reverse: 'Reverse',
   fit: 'Fit route',
+  howFar: 'How far from here',
   streetMap: 'Street map',
   zoomIn: 'Zoom in',
   zoomOut: 'Zoom out',
@@ -42,6 +43,8 @@ export const mapWords = {
   keyLimit: 'Speed limit',
   keyKeepOut: 'Keep out',
   keyLanding: 'Landing',
+  keyReachHome: 'How far, out and home',
+  keyReachOneWay: 'How far, one way',
   openStreetMap: 'OpenStreetMap contributors',
 } as const;
 

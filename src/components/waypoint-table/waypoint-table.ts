@@ -57,7 +57,7 @@ export class WaypointTable extends LitElement {
   @property({ attribute: false }) waters: WatersFile | undefined;
   @property() departure: string | undefined;
   /** Counts trips: another one makes a fresh start, with nothing to undo. */
-  @property({ type: Number }) trip = 0;
+  @property({ type: Number }) fresh = 0;
   @property() store: StoreKind = 'fuel';
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
@@ -78,7 +78,7 @@ export class WaypointTable extends LitElement {
   #focusNext: { index: number; field: string } | undefined;
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('trip')) this.#history = new RouteHistory();
+    if (changed.has('fresh')) this.#history = new RouteHistory();
     if (changed.has('route')) {
       this.draft = undefined;
       if (this.route) this.#history.follow(this.route.waypoints);
