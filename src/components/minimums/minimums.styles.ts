@@ -19,12 +19,9 @@ export const minimumsStyles = css`
     font-size: 0.9em;
   }
 
-  td .sub {
+  thead th.figure {
+    max-width: 8.5em;
     white-space: normal;
-  }
-
-  td.figure {
-    min-width: 7em;
   }
 
   @media screen {
@@ -45,11 +42,7 @@ export const minimumsStyles = css`
     }
 
     .cards tr {
-      grid-template-columns: repeat(3, minmax(0, 1fr));
-    }
-
-    td.figure {
-      min-width: 0;
+      grid-template-columns: repeat(2, minmax(0, 1fr));
     }
   }
 

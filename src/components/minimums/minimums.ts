@@ -48,7 +48,7 @@ export class Minimums extends LitElement {
       <thead role="rowgroup">
         <tr role="row">
           ${head(words.point, false)} ${head(words.arrival)} ${head(words.left)} ${head(words.goOn)}
-          ${timed ? head(words.latest) : nothing} ${head(words.home)}
+          ${timed ? head(words.latest) : nothing} ${head(words.home)} ${head(words.easy)}
         </tr>
       </thead>
       <tbody role="rowgroup">${this.#rows.map((row, i) => this.#row(row, i, ask, timed))}</tbody>
@@ -68,7 +68,6 @@ export class Minimums extends LitElement {
     const end = i === this.#rows.length - 1;
     const latest = row.latest === undefined ? undefined : m.clock(departure, row.latest);
     const short = row.left < row.goOn * (1 - 1e-9);
-    const easy = amount(row.homeEasy);
     const outward = row.part === 'out';
     const late = i >= FIRST && !end;
     return html`<tr role="row" class="${short ? 'marginal' : ''} ${late ? 'late' : ''}">
@@ -80,10 +79,7 @@ export class Minimums extends LitElement {
       ${cell(words.arrival, m.clock(departure, row.arrives))} ${cell(words.left, amount(row.left))}
       ${this.#turn(outward ? amount(row.goOn) : undefined)}
       ${timed ? this.#turn(outward ? latest : undefined) : nothing}
-      ${cell(
-        words.home,
-        html`${amount(row.home)}${easy === amount(row.home) ? nothing : html`<span class="sub">${words.easy(easy)}</span>`}`,
-      )}
+      ${cell(words.home, amount(row.home))} ${cell(words.easy, amount(row.homeEasy))}
     </tr>`;
   }
 

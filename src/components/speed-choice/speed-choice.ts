@@ -67,7 +67,7 @@ export class SpeedChoiceList extends LitElement {
       </div>
       <details>
         <summary>${words.table}</summary>
-        ${this.#table(ask, found)}
+        <div>${this.#table(ask, found)}</div>
       </details>
       <p class="hint">${words.note}</p>
     </div>`;

@@ -29,8 +29,8 @@ interface Picture {
 }
 
 const HEIGHT = 300;
-const HOUR = 3600;
-const TICKS = [0.05, 0.1, 0.2, 0.3, 0.5, 0.75, 1, 1.5, 2, 3, 4, 5, 6, 8, 10, 12, 16, 24, 36, 48].map((h) => h * HOUR);
+/** Finest first: where the picture has no room for all of a row, the next coarser row is tried. */
+const STEPS = [5, 10, 15, 30, 60, 120, 180, 360, 720].map((minutes) => minutes * 60);
 /** The least spread of times drawn, as a factor. */
 const SPREAD = 1.1;
 
@@ -88,11 +88,13 @@ export function tradeDrawing({ width, fontSize, frame, points, reserve, allowed,
         ({ marks, at }) =>
           svg`<g transform="translate(${px(at[0])} ${px(at[1])})">${[...marks].reverse().map(markShape)}</g>`,
       )}
-    ${labels(points, x, y, { letters, start, end, top, foot })}
+    ${labels(points, x, y, { letters, start, end, top, foot, due })}
   `;
 }
 
 interface Room {
+  /** Where the line of the time allowed stands, px. */
+  readonly due: number | undefined;
   readonly letters: number;
   readonly start: number;
   readonly end: number;
@@ -111,10 +113,12 @@ function labels(
   points: readonly Marked[],
   x: (time: number) => number,
   y: (left: number) => number,
-  { letters, start, end, top, foot }: Room,
+  { letters, start, end, top, foot, due }: Room,
 ) {
   const shown = points.filter(({ time, left }) => Number.isFinite(time) && Number.isFinite(left));
   const placed: Box[] = shown.map(({ time, left }) => ({ x: x(time) - 9, y: y(left) + letters * 0.4, long: 18 }));
+  const dueLong = words.due.length * letters * 0.58;
+  if (due !== undefined) placed.push({ x: due - 5 - dueLong, y: top + letters, long: dueLong });
   return shown.map(({ marks, time, left }) => {
     const text = marks.map((mark) => words.inPicture[mark]).join(', ');
     const long = text.length * letters * 0.58;
@@ -139,14 +143,20 @@ function meet(a: Box, b: Box, letters: number): boolean {
   return Math.abs(a.y - b.y) < letters * 1.15 && a.x < b.x + b.long + 4 && b.x < a.x + a.long + 4;
 }
 
-/** Round times, no nearer to each other than `apart` px. */
+/** Round times, no nearer to each other than `apart` px; coarser ones to the right, where they crowd. */
 function ticks([from, to]: readonly [number, number], x: (time: number) => number, apart: number): number[] {
   const found: number[] = [];
-  for (const time of TICKS) {
-    if (time < from || time > to) continue;
-    if (found.length === 0 || x(time) - x(found.at(-1)!) >= apart) found.push(time);
+  let time = from;
+  for (;;) {
+    const near = found.at(-1);
+    const next = STEPS.map((step) => Math.ceil((time + 1) / step) * step).find((tick, i) => {
+      const step = STEPS[i]!;
+      return (near === undefined || x(tick) - x(near) >= apart) && x(tick + step) - x(tick) >= apart;
+    });
+    if (next === undefined || next > to) return found;
+    found.push(next);
+    time = next;
   }
-  return found;
 }
 
 /** "1:30" */

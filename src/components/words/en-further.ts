@@ -26,7 +26,7 @@ export const minimumsWords = {
   goOn: 'Turn if below',
   latest: 'Turn if after',
   home: 'Least to get home',
-  easy: (amount: string) => `${amount} at the most economical speed`,
+  easy: 'Eased to the most economical speed',
   waypoint: (number: number) => `Point ${number}`,
   parts: { out: 'out', home: 'on the way home' },
   end: 'Back at the start',
@@ -194,5 +194,5 @@ export const daylightWords = {
   polarNight: 'The sun does not rise that day: the whole trip is in the dark or in twilight.',
   times: (sunset: string, lastLight: string | undefined) =>
     lastLight ? `Sunset ${sunset}, last light ${lastLight}.` : `Sunset ${sunset}; twilight lasts all night.`,
-  rule: 'Common practice: home at least an hour before sunset. High ground brings the dark forward, and a slow way home takes longer than planned. This does not change the answer.',
+  rule: 'Common practice: home at least an hour before sunset. High ground brings the dark forward, and a slow way home takes longer than planned.',
 } as const;

@@ -1,5 +1,6 @@
 import { legBetween } from '../route/distance.ts';
 import type { LatLon, Waypoint } from '../route/shapes.ts';
+import { takeRound } from '../route/take-round.ts';
 import type { Waters } from '../route/waters.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { MANOEUVRING } from './defaults.ts';
@@ -52,6 +53,8 @@ const TELLS = 0.1;
 /** Landings farther than this are no help, m. */
 const FAR = 30_000;
 const LANDINGS = 3;
+/** Kept off land, shoals and keep-outs on the way to a landing, m (common practice, no source). */
+const CLEARANCE = 50;
 
 /**
  * Go on, turn, or make for the nearest landing: each planned from where the boat is, with what the gauge shows, keeping
@@ -86,7 +89,10 @@ export function fromHere(trip: Trip, plan: Plan, waters: Waters | undefined, her
   add('go-on', onward(plan, place));
   add('turn', backward(plan, place));
   const usual = usualSpeed(plan);
-  for (const { name, at } of landingsNear(waters, here.at)) add('landing', [{ ...here.at, speed: usual }, at], name);
+  for (const { name, at } of landingsNear(waters, here.at)) {
+    const via = waters ? roundTo(waters, here, at) : [];
+    add('landing', [...[here.at, ...via].map((point) => ({ ...point, speed: usual })), at], name);
+  }
   return { ok: true, value: { usedRatio, carriedOn, along: place.along, off: place.off, ways } };
 }
 
@@ -194,6 +200,12 @@ function reserveShare({ reserve }: Plan, usable: Amount): number {
 function usableNow(trip: Trip, waters: Waters | undefined, here: Here): Amount {
   const now = { ...trip, load: { ...trip.load, fill: here.fill } };
   return prepare(now, waters).usable(expected(givenOf(now)));
+}
+
+/** Where to turn on a way to a landing that keeps clear of the land; straight where none is found. */
+function roundTo(waters: Waters, { at, time }: Here, landing: LatLon): readonly LatLon[] {
+  const found = takeRound(waters, at, landing, { clearance: CLEARANCE, departure: time });
+  return found.ok ? found.value.via : [];
 }
 
 function landingsNear(waters: Waters | undefined, at: LatLon): { readonly name: string; readonly at: Waypoint }[] {

@@ -200,6 +200,19 @@ describe('asked under way', () => {
     for (const { name } of landings) expect(name).toBeTruthy();
   });
 
+  it('goes round the land to a landing', () => {
+    // In the harbour, with land between here and the second and third landing.
+    const landings = asked(0.75, { at: plan.legs[0]!.to }).ways.filter(({ kind }) => kind === 'landing');
+    expect(landings.length).toBe(3);
+    for (const { plan: way, name } of landings) {
+      expect(
+        way.reasons.map(({ code }) => code),
+        name,
+      ).not.toContain('crosses-land');
+    }
+    expect(landings.some(({ plan: way }) => new Set(way.legs.map(({ leg }) => leg)).size > 1)).toBe(true);
+  });
+
   it('says what it cannot work with', () => {
     const bad = fromHere(petrol, plan, haven(), { at: { lat: 99, lon: 0 }, time: 'noon', fill: 2 });
     expect(bad.ok ? [] : bad.problems.map(({ path }) => path)).toEqual(['at', 'fill', 'time']);
