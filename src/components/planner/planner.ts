@@ -441,6 +441,8 @@ export class Planner extends LitElement {
     if (open) cards.add(card);
     else cards.delete(card);
     this.openCards = cards;
+    // What somebody opened is wanted, even where the page moved it out of sight meanwhile.
+    if (open) void this.#parts.load(card);
   }
 
   /** Puts a new trip on screen, keeps it and has it worked out. */
