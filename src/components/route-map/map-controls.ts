@@ -66,3 +66,17 @@ export function attribution(text: string) {
     >`;
   return html`<p class="attribution">${text || link}</p>`;
 }
+
+/** Shows the pictures of a street map, or takes them away. */
+export function streetMapButton(shown: boolean, act: (shown: boolean) => void) {
+  return html`<button type="button" class="street-map" aria-pressed=${shown} @click=${() => act(!shown)}>
+    ${words.streetMap}
+  </button>`;
+}
+
+export function zoomButtons(act: (by: number) => void) {
+  return html`<div class="zoom">
+    <button type="button" class="icon" aria-label=${words.zoomIn} @click=${() => act(1)}>+</button>
+    <button type="button" class="icon" aria-label=${words.zoomOut} @click=${() => act(-1)}>−</button>
+  </div>`;
+}

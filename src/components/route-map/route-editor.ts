@@ -1,52 +1,13 @@
-import type { Map as LeafletMap, LeafletMouseEvent, Marker, Point } from 'leaflet';
+import type { Map as LeafletMap, LeafletMouseEvent, Point } from 'leaflet';
 import type { LatLon, Waypoint } from '../../core/route/shapes.ts';
 import { followPointer } from './follow-pointer.ts';
+import { dress, Handles, setAttribute } from './handles.ts';
+import { ARROW_KEYS } from './map-keys.ts';
 import type { Leaflet } from './map-life.ts';
+import type { RouteKeeper } from './route-keeper.ts';
 import { inView, type Spot, shownHandles } from './shown-handles.ts';
-import {
-  addedAtEnd,
-  deletedAt,
-  type EditKind,
-  insertedAt,
-  movedTo,
-  place,
-  placeToInsert,
-  type RouteEdit,
-} from './waypoint-edits.ts';
+import { addedAtEnd, deletedAt, type EditKind, insertedAt, movedTo, place, placeToInsert } from './waypoint-edits.ts';
 
-/** The route as the map shows it, drafts included. */
-export interface Drawing {
-  readonly waypoints: readonly Waypoint[];
-  /** Its last leg runs back to the first waypoint. */
-  readonly closed: boolean;
-  readonly selected: number | undefined;
-  /** What a waypoint is called, and the word beside it if it has one. */
-  nameOf(index: number): string;
-  roleOf(index: number): string | undefined;
-}
-
-/** Whoever keeps the route: the editor tells what the user does and is told to draw. */
-export interface RouteKeeper {
-  drawing(): Drawing;
-  /** Live edits may still be taken back by `editDropped`. */
-  edited(edit: RouteEdit): void;
-  editDropped(): void;
-  selected(index: number | undefined): void;
-  /** Some waypoints have no handle at this zoom. */
-  thinned(some: boolean): void;
-}
-
-interface Handle {
-  readonly marker: Marker;
-  readonly box: HTMLElement;
-}
-
-const ARROWS: Record<string, readonly [number, number]> = {
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-};
 /** CSS pixels one arrow key moves a waypoint; with Shift one. */
 const NUDGE = 8;
 /** A leg shorter than this on screen has no handle in its middle: it would sit on those of its ends. */
@@ -57,17 +18,13 @@ const CLEAR = {
   paddingBottomRight: [60, 100] as [number, number],
   animate: false,
 };
-/** Nearer than this to a neighbour, a waypoint's hit area shrinks so that both can be hit. */
-const CROWDED = 44;
-
 /** Editing the route on the map: handles on the waypoints and in the middle of legs; by pointer, taps alone, or keys. */
 export class RouteEditor {
   #map: LeafletMap;
-  #leaflet: Leaflet;
   #keeper: RouteKeeper;
   #ends = new AbortController();
-  #handles = new Map<number, Handle>();
-  #middles = new Map<number, Handle>();
+  #handles: Handles;
+  #middles: Handles;
   /** Breaks off the drag that is going on. */
   #dropDrag: (() => void) | undefined;
   /** The waypoint in the tab order. */
@@ -77,7 +34,8 @@ export class RouteEditor {
 
   constructor(map: LeafletMap, leaflet: Leaflet, keeper: RouteKeeper) {
     this.#map = map;
-    this.#leaflet = leaflet;
+    this.#handles = new Handles(map, leaflet, 'waypoint');
+    this.#middles = new Handles(map, leaflet, 'middle-box');
     this.#keeper = keeper;
     map.on('click', this.#mapTapped).on('moveend', this.draw);
   }
@@ -99,7 +57,8 @@ export class RouteEditor {
   /** Brings the handles in line with the drawing and the view. */
   draw = (): void => {
     if (this.busy) return;
-    const { waypoints, closed, selected } = this.#keeper.drawing();
+    const drawing = this.#keeper.drawing();
+    const { waypoints, closed, selected } = drawing;
     const count = waypoints.length;
     this.#current = Math.max(0, Math.min(this.#current, count - 1));
     const spots = waypoints.map((waypoint) => this.#spot(waypoint));
@@ -107,8 +66,11 @@ export class RouteEditor {
     const view = { width: size.x, height: size.y };
     const always = new Set([0, count - 1, this.#current, selected ?? 0]);
     const shown = shownHandles(spots, view, always);
-    this.#keep(this.#handles, new Set(shown));
-    for (const index of shown) this.#drawHandle(index, spots);
+    this.#handles.keep(new Set(shown));
+    for (const index of shown) {
+      const handle = this.#handles.put(index, waypoints[index]!, () => this.#waypointButton(index));
+      dress(handle, index, drawing, spots, this.#current);
+    }
     const here = spots.reduce((sum, spot) => sum + Number(inView(spot, view)), 0);
     this.#keeper.thinned(shown.filter((index) => inView(spots[index]!, view)).length < here);
 
@@ -120,8 +82,8 @@ export class RouteEditor {
       if (Math.hypot(a.x - b.x, a.y - b.y) < LEG_WITH_MIDDLE || !inView(middle, view)) continue;
       if (legs.size < 100) legs.set(index, this.#placeAt(middle));
     }
-    this.#keep(this.#middles, new Set(legs.keys()));
-    for (const [index, at] of legs) this.#drawMiddle(index, at);
+    this.#middles.keep(new Set(legs.keys()));
+    for (const [index, at] of legs) this.#middles.put(index, at, () => this.#middle(index, at));
   };
 
   /** Moves the waypoint by CSS pixels, as a finished edit; for buttons. */
@@ -202,47 +164,6 @@ export class RouteEditor {
     return { lat, lon: lng };
   }
 
-  #keep(handles: Map<number, Handle>, wanted: ReadonlySet<number>): void {
-    for (const [index, { marker }] of handles) {
-      if (wanted.has(index)) continue;
-      marker.remove();
-      handles.delete(index);
-    }
-  }
-
-  #handle(at: LatLon, box: HTMLElement, className: string): Handle {
-    const icon = new this.#leaflet.DivIcon({ html: box, className, iconSize: [44, 44] });
-    const options = { icon, interactive: false, keyboard: false, autoPanOnFocus: false };
-    const marker = new this.#leaflet.Marker([at.lat, at.lon], options).addTo(this.#map);
-    // Leaflet listens on the frame around it; what happens on a handle is ours.
-    for (const type of ['click', 'touchstart', 'mousedown'] as const) {
-      box.addEventListener(type, (event) => event.stopPropagation(), { passive: true });
-    }
-    return { marker, box };
-  }
-
-  #drawHandle(index: number, spots: readonly Spot[]): void {
-    const { waypoints, selected, nameOf, roleOf } = this.#keeper.drawing();
-    const at = waypoints[index]!;
-    let handle = this.#handles.get(index);
-    if (!handle) {
-      handle = this.#handle(at, this.#waypointButton(index), 'waypoint');
-      this.#handles.set(index, handle);
-    }
-    const { marker, box } = handle;
-    marker.setLatLng([at.lat, at.lon]).setZIndexOffset(index === selected ? 1000 : 0);
-    setAttribute(box, 'aria-label', nameOf(index));
-    setAttribute(box, 'aria-pressed', String(index === selected));
-    setAttribute(box, 'tabindex', index === this.#current ? '0' : '-1');
-    const role = roleOf(index);
-    // Drawn by the sheet: the name of the button says it in its own words.
-    setAttribute(box, 'data-role', role ?? '');
-    box.classList.toggle('end', role !== undefined);
-    const near = (other: Spot | undefined) =>
-      other !== undefined && Math.hypot(spots[index]!.x - other.x, spots[index]!.y - other.y) < CROWDED;
-    box.classList.toggle('near', near(spots[index - 1]) || near(spots[index + 1]));
-  }
-
   #waypointButton(index: number): HTMLButtonElement {
     const button = document.createElement('button');
     button.type = 'button';
@@ -253,14 +174,14 @@ export class RouteEditor {
     dot.textContent = String(index + 1);
     button.append(dot);
     const move = (): [EditKind, readonly Waypoint[]] => ['moved', this.#keeper.drawing().waypoints];
-    this.#followDrag(button, index, () => this.#handles.get(index), move);
+    this.#followDrag(button, index, this.#handles, move);
     button.addEventListener('click', () => {
       this.select(this.#keeper.drawing().selected === index ? undefined : index);
     });
     button.addEventListener('focus', () => {
       if (this.#current === index) return;
       this.#current = index;
-      for (const [other, { box }] of this.#handles) setAttribute(box, 'tabindex', other === index ? '0' : '-1');
+      for (const [other, box] of this.#handles.boxes()) setAttribute(box, 'tabindex', other === index ? '0' : '-1');
     });
     button.addEventListener('keydown', (event) => this.#waypointKey(event, index));
     button.addEventListener('keyup', () => this.#settleNudge());
@@ -272,29 +193,20 @@ export class RouteEditor {
   }
 
   /** Not a button: keys have "insert before" and "insert after" for this. */
-  #drawMiddle(index: number, at: LatLon): void {
-    const known = this.#middles.get(index);
-    if (known) {
-      known.marker.setLatLng([at.lat, at.lon]);
-      return;
-    }
+  #middle(index: number, at: LatLon): HTMLElement {
     const box = document.createElement('span');
     box.className = 'handle middle';
     const grown = (): [EditKind, readonly Waypoint[]] => {
       const { waypoints, closed } = this.#keeper.drawing();
       return ['inserted', insertedAt(waypoints, index, placeToInsert(waypoints, index, closed) ?? at)];
     };
-    this.#followDrag(box, index, () => this.#middles.get(index), grown);
+    this.#followDrag(box, index, this.#middles, grown);
     box.addEventListener('click', () => this.insert(index));
-    this.#middles.set(index, this.#handle(at, box, 'middle-box'));
+    return box;
   }
 
-  #followDrag(
-    box: HTMLElement,
-    index: number,
-    self: () => Handle | undefined,
-    begun: () => [EditKind, readonly Waypoint[]],
-  ): void {
+  #followDrag(box: HTMLElement, index: number, handles: Handles, begun: () => [EditKind, readonly Waypoint[]]): void {
+    const self = () => handles.get(index);
     let what: EditKind = 'moved';
     let waypoints: readonly Waypoint[] = [];
     let from: Spot = { x: 0, y: 0 };
@@ -334,7 +246,7 @@ export class RouteEditor {
   }
 
   #waypointKey(event: KeyboardEvent, index: number): void {
-    const arrow = ARROWS[event.key];
+    const arrow = ARROW_KEYS[event.key];
     const last = this.#keeper.drawing().waypoints.length - 1;
     const goes: Record<string, number> = { PageDown: index + 1, PageUp: index - 1, Home: 0, End: last };
     const next = goes[event.key];
@@ -387,9 +299,4 @@ export class RouteEditor {
     const at = this.#keeper.drawing().waypoints[index];
     if (at) this.#map.panInside([at.lat, at.lon], CLEAR);
   }
-}
-
-/** Only where it changes: a new tabindex on what has the focus makes the browser lay out the page at once. */
-function setAttribute(box: HTMLElement, name: string, value: string): void {
-  if (box.getAttribute(name) !== value) box.setAttribute(name, value);
 }

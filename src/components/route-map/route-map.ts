@@ -11,33 +11,34 @@ import { parsePosition } from '../units/coordinates.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { drawingStyles } from './drawing.styles.ts';
+import { HowFar } from './how-far.ts';
 import { leafletStyles } from './leaflet.styles.ts';
-import { arrowButtons, attribution, hints, selectionButtons, toolButton } from './map-controls.ts';
+import {
+  arrowButtons,
+  attribution,
+  hints,
+  selectionButtons,
+  streetMapButton,
+  toolButton,
+  zoomButtons,
+} from './map-controls.ts';
+import { mapKeyStyles } from './map-key.styles.ts';
 import { mapKey } from './map-key.ts';
+import { ARROW_KEYS, undoKey } from './map-keys.ts';
+import { type Layers, layersOn } from './map-layers.ts';
 import { type Leaflet, MapLife } from './map-life.ts';
-import { panByMouse, zoomByWheel } from './map-pan.ts';
 import { MapView, showAll, type ViewWishes } from './map-view.ts';
-import { type Drawing, RouteEditor, type RouteKeeper } from './route-editor.ts';
 import { markLive, RouteHistory } from './route-history.ts';
-import { type Hazard, RouteLines } from './route-lines.ts';
+import type { Drawing, RouteKeeper } from './route-keeper.ts';
+import type { Hazard } from './route-lines.ts';
 import { routeMapStyles } from './route-map.styles.ts';
 import { closes, roleOf, waypointNames } from './route-names.ts';
 import { scaleBar } from './scale-bar.ts';
-import { STREET_MAP, type TileState, Tiles } from './tiles.ts';
-import { WatersLayer } from './waters-layer.ts';
+import { STREET_MAP, type TileState } from './tiles.ts';
 import { type EditKind, type RouteEdit, reversed } from './waypoint-edits.ts';
 import { mapWords as words } from './words.ts';
 
 export type RouteEdited = CustomEvent<RouteEdit>;
-
-interface Layers {
-  readonly map: LeafletMap;
-  readonly leaflet: Leaflet;
-  readonly waters: WatersLayer;
-  readonly lines: RouteLines;
-  readonly editor: RouteEditor;
-  readonly tiles: Tiles;
-}
 
 const NO_ROUTE: Route = { shape: 'out-and-home', waypoints: [], speed: 'best' };
 /** CSS pixels by which arrows move the map, and arrow buttons a waypoint. */
@@ -45,19 +46,12 @@ const PAN = 90;
 const NUDGE = 8;
 /** More stretches than this are not drawn while a waypoint is being dragged. */
 const LIVE_LEGS = 200;
-const ARROWS: Record<string, readonly [number, number]> = {
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-};
-
 /**
  * @summary The route on a map, and drawing it there by pointer, by taps alone, or by keys. Works without a network.
  * @fires route-edited - the waypoints as the user made them; `live` while the edit is still going on
  */
 export class RouteMap extends LitElement {
-  static override styles = [tokens, controls, leafletStyles, routeMapStyles, drawingStyles];
+  static override styles = [tokens, controls, leafletStyles, routeMapStyles, drawingStyles, mapKeyStyles];
 
   @property({ attribute: false }) route: Route | undefined;
   @property({ attribute: false }) waters: WatersFile | undefined;
@@ -82,8 +76,6 @@ export class RouteMap extends LitElement {
   /** Undefined until the user pressed "Street map". */
   @state() private streetMapPressed: boolean | undefined;
   @state() private tileState: TileState = 'none';
-  /** The outline of ranges: wanted, and its part loaded. */
-  @state() private howFar: 'no' | 'loading' | 'shown' = 'no';
   @state() private selected: number | undefined;
   @state() private thinned = false;
   /** The last edit made here, until a route is given from outside. */
@@ -92,6 +84,7 @@ export class RouteMap extends LitElement {
   #layers: Layers | undefined;
   #history = new RouteHistory();
   #view = new MapView();
+  #howFar = new HowFar(this);
   #drawing: Drawing | undefined;
   #drawn: { waypoints: readonly Waypoint[]; closed: boolean } | undefined;
   /** `legs` are those of the route before the last edit. */
@@ -157,7 +150,7 @@ export class RouteMap extends LitElement {
         ${toolButton(words.redo, this.#history.canRedo, () => this.#stepped('redone'))}
         ${toolButton(words.reverse, waypoints.length > 1, () => this.#changed(reversed(waypoints), 'reversed'))}
         ${failed ? nothing : toolButton(words.fit, waypoints.length > 0, () => map && showAll(map, waypoints))}
-        <button type="button" aria-pressed=${this.howFar !== 'no'} @click=${this.#howFarPressed}>${words.howFar}</button>
+        ${this.#howFar.button()}
       </div>
       <div class="picture" ?data-failed=${failed} data-pictures=${this.tileState}>
         <div
@@ -172,11 +165,14 @@ export class RouteMap extends LitElement {
         <svg class="cross" viewBox="0 0 44 44" aria-hidden="true"><path d="M22 2v16M22 26v16M2 22h16M26 22h16" /></svg>
         <p id="map-keys" class="keys">${selected === undefined ? words.mapKeys : words.mapKeysSelected}</p>
         <p id="waypoint-keys" class="keys">${words.waypointKeys}</p>
-        ${failed || this.tiles === 'none' ? nothing : this.#streetMapButton()}
-        <div class="zoom" ?hidden=${failed}>
-          <button type="button" class="icon" aria-label=${words.zoomIn} @click=${() => this.#zoomed(1)}>+</button>
-          <button type="button" class="icon" aria-label=${words.zoomOut} @click=${() => this.#zoomed(-1)}>−</button>
-        </div>
+        ${
+          failed || this.tiles === 'none'
+            ? nothing
+            : streetMapButton(this.#tileUrl !== undefined, (shown) => {
+                this.streetMapPressed = shown;
+              })
+        }
+        ${failed ? nothing : zoomButtons((by) => this.#zoomed(by))}
         <div class="foot" ?hidden=${failed}>
           ${map ? scaleBar(map, this.measures) : nothing}
           ${this.#tileUrl === undefined ? nothing : attribution(this.tilesAttribution)}
@@ -195,59 +191,16 @@ export class RouteMap extends LitElement {
               })
         }
       </div>
-      ${this.howFar === 'shown' ? this.#outline() : nothing}
-      ${failed ? nothing : mapKey(this.waters, this.legs, this.howFar === 'shown')}
+      ${this.#howFar.panel(this, this.#layers)}
+      ${failed ? nothing : mapKey(this.waters, this.legs, this.#howFar.shown)}
     `;
   }
 
-  #streetMapButton() {
-    const shown = this.#tileUrl !== undefined;
-    const press = () => {
-      this.streetMapPressed = !shown;
-    };
-    return html`<button type="button" class="street-map" aria-pressed=${shown} @click=${press}>
-      ${words.streetMap}
-    </button>`;
-  }
-
-  #outline() {
-    return html`<homeleg-outline-panel
-      .trip=${this.trip}
-      .waters=${this.chart}
-      .measures=${this.measures}
-      .map=${this.#layers?.map}
-      .leaflet=${this.#layers?.leaflet}
-      ?live=${this.#layers?.editor.busy ?? false}
-    ></homeleg-outline-panel>`;
-  }
-
-  #howFarPressed = async (): Promise<void> => {
-    const wanted = this.howFar === 'no';
-    this.howFar = wanted ? 'loading' : 'no';
-    if (!wanted) return;
-    const loaded = await import('./outline-panel.ts').then(
-      () => true,
-      () => false,
-    );
-    // Pressed again while it was loading: not wanted any more.
-    if ((this.howFar as string) === 'loading') this.howFar = loaded ? 'shown' : 'no';
-  };
-
   #begin(map: LeafletMap, leaflet: Leaflet): void {
     this.#view.begin(map, this.#wishes);
-    const layers: Layers = {
-      map,
-      leaflet,
-      waters: new WatersLayer(map, leaflet),
-      lines: new RouteLines(map, leaflet),
-      editor: new RouteEditor(map, leaflet, this.#keeper),
-      tiles: new Tiles(map, leaflet, (state) => {
-        this.tileState = state;
-      }),
-    };
-    const frame = map.getContainer();
-    panByMouse(frame, map, layers.editor.signal);
-    zoomByWheel(frame, map, layers.editor.signal);
+    const layers = layersOn(map, leaflet, this.#keeper, (state) => {
+      this.tileState = state;
+    });
     // The scale bar goes with the view.
     map.on('moveend', () => this.requestUpdate());
     this.#layers = layers;
@@ -351,11 +304,10 @@ export class RouteMap extends LitElement {
   }
 
   #undoKeys = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-    const key = event.key.toLowerCase();
-    if (key !== 'z' && key !== 'y') return;
+    const what = undoKey(event);
+    if (!what) return;
     event.preventDefault();
-    this.#stepped(key === 'z' && !event.shiftKey ? 'undone' : 'redone');
+    this.#stepped(what);
   };
 
   /** Keys on the map itself, and those that waypoints leave to it. */
@@ -364,7 +316,7 @@ export class RouteMap extends LitElement {
     const layers = this.#layers;
     if (!layers || event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
     const onMap = event.target === event.currentTarget;
-    const [x, y] = (onMap && ARROWS[event.key]) || [];
+    const [x, y] = (onMap && ARROW_KEYS[event.key]) || [];
     if (event.key === 'Escape') layers.editor.cancel();
     else if (event.key === '+' || event.key === '=') this.#zoomed(1);
     else if (event.key === '-') this.#zoomed(-1);
