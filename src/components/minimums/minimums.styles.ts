@@ -20,7 +20,7 @@ export const minimumsStyles = css`
   }
 
   thead th.figure {
-    max-width: 8.5em;
+    max-width: 10em;
     white-space: normal;
   }
 

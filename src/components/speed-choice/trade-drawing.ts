@@ -120,7 +120,7 @@ function labels(
   const dueLong = words.due.length * letters * 0.58;
   if (due !== undefined) placed.push({ x: due - 5 - dueLong, y: top + letters, long: dueLong });
   return shown.map(({ marks, time, left }) => {
-    const text = marks.map((mark) => words.inPicture[mark]).join(', ');
+    const text = marks.length > 2 ? words.allInPicture : marks.map((mark) => words.inPicture[mark]).join(', ');
     const long = text.length * letters * 0.58;
     const within = (from: number) => Math.min(Math.max(from, start + 2), end - long);
     const [px0, py0] = [x(time), y(left)];

@@ -29,8 +29,12 @@ export interface SpeedChoices {
   readonly quietest: number | undefined;
 }
 
-/** A step of the search, m/s, and its ends. */
-const STEP = 0.5;
+/** Steps of the search up to a speed, m/s: finer where a step is much of the speed. And its ends. */
+const STEPS = [
+  { to: 2.5, step: 0.1 },
+  { to: 4, step: 0.25 },
+  { to: Infinity, step: 0.5 },
+] as const;
 const SLOWEST = 1;
 const FASTEST = 16;
 /** A boat that most of its kind cannot hold is no choice. */
@@ -40,7 +44,7 @@ const HELD = 0.5;
 export function speedChoices(trip: Trip, waters: Waters | undefined): SpeedChoices {
   const prepared = prepare(trip, waters);
   const choices: SpeedChoice[] = [];
-  for (let speed = SLOWEST; speed <= FASTEST; speed += STEP) {
+  for (const speed of tried()) {
     const stretches = prepared.stretches.map((stretch) => ({ ...stretch, speed }));
     const { run, verdict, usable } = fuelVerdict({ ...prepared, stretches });
     if (!run.possible) continue;
@@ -66,6 +70,16 @@ export function speedChoices(trip: Trip, waters: Waters | undefined): SpeedChoic
     earliest: best(choices, (choice) => (sound(choice) ? -choice.time : undefined)),
     quietest: best(choices, (choice) => (sound(choice) ? -choice.rpm : undefined)),
   };
+}
+
+function tried(): readonly number[] {
+  const speeds: number[] = [];
+  for (let speed = SLOWEST; speed <= FASTEST; ) {
+    speeds.push(speed);
+    const { step } = STEPS.find(({ to }) => speed < to)!;
+    speed = Math.round((speed + step) * 100) / 100;
+  }
+  return speeds;
 }
 
 function best(choices: readonly SpeedChoice[], score: (choice: SpeedChoice) => number | undefined): number | undefined {

@@ -144,6 +144,14 @@ describe.each(trips)('the choice of speed for %s', (_name, trip) => {
   });
 });
 
+it('finds no slow boat a speed far below the one it is planned at with the reserve whole', () => {
+  const { choices, earliest } = speedChoices(electric, haven());
+  const plan = planned(electric);
+  expect(plan.left.median).toBeGreaterThan(plan.reserve);
+  // A step of the search.
+  expect(choices[earliest!]!.speed).toBeGreaterThan(Math.max(...plan.legs.map((leg) => leg.speedThroughWater)) - 0.1);
+});
+
 describe('asked under way', () => {
   const plan = planned(petrol);
   const { from, to } = plan.legs[0]!;
