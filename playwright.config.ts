@@ -3,9 +3,14 @@ import { defineConfig, devices } from '@playwright/test';
 // Fixed, so that a left-over server is noticed; another one for a second run on the same machine.
 const port = Number(process.env.HOMELEG_TEST_PORT || 4397);
 
+/** Walks through the newer pages and cards, one by one; `npm run test:long` makes them, so that `npm test` stays short. */
+const LONG = /(compare|deck|further|how-far|route-help|trials)\.(desktop\.|phone\.)?spec\.ts$/;
+const long = process.env.HOMELEG_LONG === '1';
+const others = long ? [] : [LONG];
+
 export default defineConfig({
   testDir: 'tests/browser',
-  testMatch: '**/*.spec.ts',
+  testMatch: long ? LONG : '**/*.spec.ts',
   outputDir: 'test-results/browser',
   fullyParallel: true,
   workers: 2,
@@ -24,12 +29,12 @@ export default defineConfig({
   projects: [
     {
       name: 'desktop',
-      testIgnore: '**/*.phone.spec.ts',
+      testIgnore: ['**/*.phone.spec.ts', ...others],
       use: { ...devices['Desktop Chrome'], viewport: { width: 1280, height: 800 } },
     },
     {
       name: 'phone',
-      testIgnore: '**/*.desktop.spec.ts',
+      testIgnore: ['**/*.desktop.spec.ts', ...others],
       // What a small touch screen can change; the rest would only be said twice.
       grep: /fits its width|everybody, light|on a phone|than the phone|two taps|by touch/,
       use: {

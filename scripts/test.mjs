@@ -1,5 +1,5 @@
 // `npm test`: every check of the project, in order, up to the first that fails. Runs on Node 20 with nothing installed.
-// `npm test -- unit build` runs only the named steps. The last line is always "N passed, N failed".
+// `npm test -- unit build` runs only the named steps; those marked `apart` run only when named. The last line is always "N passed, N failed".
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { findBrowser } from './tools/browser.mjs';
@@ -72,7 +72,18 @@ const steps = [
     programs: [[packageFile('@playwright', 'test', 'cli.js'), 'test', '--reporter=dot,json']],
     counts: () => browserCounts(browserReport),
   },
+  {
+    name: 'long',
+    title: 'Long walks through the site in a real browser',
+    apart: true,
+    programs: [[packageFile('@playwright', 'test', 'cli.js'), 'test', '--reporter=dot,json']],
+    counts: () => browserCounts(browserReport),
+    env: { HOMELEG_LONG: '1' },
+  },
 ];
+
+/** Steps that need the browser. */
+const SEES = ['browser', 'long'];
 
 const total = { passed: 0, failed: 0 };
 let stopping = false;
@@ -88,7 +99,7 @@ console.log('Homeleg: running the checks.');
 try {
   const chosen = chooseSteps(process.argv.slice(2));
   await installPackages();
-  const browser = chosen.some((step) => step.name === 'browser') ? await findBrowser() : '';
+  const browser = chosen.some((step) => SEES.includes(step.name)) ? await findBrowser() : '';
   rmSync(reports, { recursive: true, force: true });
   mkdirSync(reports, { recursive: true });
   const env = {
@@ -112,8 +123,8 @@ function chooseSteps(names) {
     throw new Error(`There is no step "${unknown[0]}". The steps are: ${steps.map((step) => step.name).join(', ')}.`);
   }
   // The browser sees the built site, so it is built anew for it.
-  const wanted = names.includes('browser') ? [...names, 'build'] : names;
-  return names.length === 0 ? steps : steps.filter((step) => wanted.includes(step.name));
+  const wanted = names.some((name) => SEES.includes(name)) ? [...names, 'build'] : names;
+  return names.length === 0 ? steps.filter((step) => !step.apart) : steps.filter((step) => wanted.includes(step.name));
 }
 
 async function passes(step, env) {

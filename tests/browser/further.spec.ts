@@ -23,7 +23,7 @@ async function asked(page: Page, ...names: Section[]): Promise<PlannerPage> {
 /** Somewhere on the way, at eleven, with so many quarters in the tank. */
 async function reading(page: Page, quarters: 1 | 2 | 3): Promise<void> {
   const here = section(page, 'here');
-  await here.getByRole('radio', { name: 'A point of the route' }).check({ force: true });
+  await here.locator('label', { hasText: 'A point of the route' }).click();
   await here.getByLabel('Nearest point').selectOption({ index: 9 });
   await here.getByLabel('Clock now').fill('11:00');
   await here
@@ -126,7 +126,7 @@ test('the check from here says beside each field what is missing, then answers b
   await here.getByRole('button', { name: 'What now?' }).click();
   await expect(here.getByText('Press the button to find the position.')).toBeVisible();
   await expect(here.getByText('Set what the gauge shows.')).toBeVisible();
-  await here.getByRole('radio', { name: 'Typed position' }).check({ force: true });
+  await here.locator('label', { hasText: 'Typed position' }).click();
   await here.getByLabel('Latitude and longitude').fill('nowhere');
   await expect(here.getByText('This cannot be read as a position.')).toBeVisible();
   await expect(here.getByLabel('Latitude and longitude')).toHaveAttribute('aria-invalid', 'true');
