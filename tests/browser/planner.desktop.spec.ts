@@ -240,6 +240,8 @@ test('a fix pressed in the answer is made: the lower speed is planned', async ({
   await speed.fill('3.6');
   await speed.press('Tab');
   await expect(planner.verdict).toHaveText('Not like this');
+  // The speed that mends the reserve is sought when the hand rests; before it only that of a lesser reason is offered.
+  await expect(page.locator('homeleg-planner section.unsettled')).toHaveCount(0);
   await planner.answer
     .getByRole('button', { name: /^Plan .* through the water/ })
     .first()
