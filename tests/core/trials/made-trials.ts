@@ -1,21 +1,11 @@
 import type { Craft } from '../../../src/core/craft/shapes.ts';
-import { priorDeviations } from '../../../src/core/curve/factors.ts';
 import { craftFrom } from '../../../src/core/files/catalogue.ts';
 import type { Load } from '../../../src/core/load/shapes.ts';
 import { boatWith, parametersOf } from '../../../src/core/trials/parameters.ts';
 import { readRun } from '../../../src/core/trials/readings.ts';
 import type { Run, Trials } from '../../../src/core/trials/shapes.ts';
 
-/** Numbers from 0 to 1 that are the same in every run of the tests (mulberry32, public domain). */
-export function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+export { seededChance as seeded } from '../../../src/core/trip/chance.ts';
 
 /** Normal deviates by Box and Muller. */
 export function normals(random: () => number): () => number {
@@ -99,5 +89,3 @@ export function sailed(trials: Trials, truth: readonly number[], normal: () => n
   });
   return { ...trials, runs };
 }
-
-export { priorDeviations };
