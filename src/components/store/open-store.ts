@@ -1,0 +1,44 @@
+import { type IDBPDatabase, openDB } from 'idb';
+
+const NAME = 'homeleg';
+
+/** Makes the object stores of one version; a step that was published is never changed, the next one is added. */
+const UPGRADES: readonly ((database: IDBPDatabase) => void)[] = [
+  // The hire desk: its hires, its fuel notes, and what there is one of (fleet, morning, settings).
+  (database) => {
+    database.createObjectStore('hires', { keyPath: 'id' });
+    database.createObjectStore('fuel-notes', { keyPath: 'id' });
+    database.createObjectStore('desk');
+  },
+];
+
+let opened: Promise<IDBPDatabase> | undefined;
+
+/** The one database of this site on this device; rejects where storage is blocked. Stores: see `UPGRADES`. */
+export function openStore(): Promise<IDBPDatabase> {
+  opened ??= open();
+  return opened;
+}
+
+async function open(): Promise<IDBPDatabase> {
+  const forget = () => {
+    opened = undefined;
+  };
+  try {
+    const database = await openDB(NAME, UPGRADES.length, {
+      upgrade(made, oldVersion) {
+        for (const step of UPGRADES.slice(oldVersion)) step(made as unknown as IDBPDatabase);
+      },
+      // A newer page in another tab needs another version: this one lets go and opens anew when asked.
+      blocking(_current, _blocked, event) {
+        forget();
+        (event.target as IDBDatabase).close();
+      },
+      terminated: forget,
+    });
+    return database;
+  } catch (error) {
+    forget();
+    throw error;
+  }
+}
