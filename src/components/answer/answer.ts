@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Fix, Plan, Reason } from '../../core/trip/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -21,7 +22,7 @@ export type FixWanted = CustomEvent<{ fix: Fix; reason: Reason }>;
  * @fires fix-wanted - a fix was pressed
  * @csspart verdict - the words of the answer
  */
-export class Answer extends LitElement {
+export class Answer extends SpeakingElement {
   static override styles = [tokens, controls, answerStyles];
 
   @property({ attribute: false }) plan: Plan | undefined;

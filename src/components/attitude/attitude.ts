@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { type Attitude, attitudeOf, type Running } from '../../core/trip/attitude.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { type Piece, pieces } from '../deck-plan/pieces.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -22,7 +23,7 @@ const WIDEST = 430;
 const GAP = 12;
 
 /** @summary How the loaded boat floats and runs: figures, and the boat from the side at rest, on the hump and planing. */
-export class AttitudeView extends LitElement {
+export class AttitudeView extends SpeakingElement {
   static override styles = [tokens, controls, attitudeStyles];
 
   @property({ attribute: false }) trip: Trip | undefined;

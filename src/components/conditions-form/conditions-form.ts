@@ -1,7 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Conditions } from '../../core/water/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
@@ -23,7 +24,7 @@ export type ConditionsEdited = CustomEvent<{ conditions: Conditions }>;
  * @summary Departure, wind, stream, sea and water. What is not given stays unknown.
  * @fires conditions-edited - the user changed one of them
  */
-export class ConditionsForm extends LitElement {
+export class ConditionsForm extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   @property({ attribute: false }) conditions: Conditions = { water: 'sea' };

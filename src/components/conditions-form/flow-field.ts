@@ -1,8 +1,9 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { KNOT } from '../../core/units/convert.ts';
 import { BEAUFORT, beaufortMiddle, beaufortOf } from '../../core/water/beaufort.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
@@ -32,7 +33,7 @@ const STRONGEST = { wind: 32, stream: 12 * KNOT } as const;
  * @summary Wind or stream: not known, none, or a direction and how strong.
  * @fires flow-edited - the user changed it; undefined while not known or half filled in
  */
-export class FlowField extends LitElement {
+export class FlowField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   @property() kind: 'wind' | 'stream' = 'wind';

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Battery, Drive, Propeller, Tank } from '../../core/craft/shapes.ts';
 import { PETROL_DENSITY } from '../../core/units/constants.ts';
 import { INCH, WATT_HOUR } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -36,7 +37,7 @@ const SHAFTS = ['short', 'long', 'extra-long'] as const;
  * @summary The figures of boat, engine, tank or battery that an owner can read or weigh.
  * @fires figures-edited - the user typed a figure inside its limits
  */
-export class CraftFigures extends LitElement {
+export class CraftFigures extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   @property({ attribute: false }) chosen!: ChosenCraft;

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Craft, Drive, Fouling } from '../../core/craft/shapes.ts';
 import { engines, hulls, stores } from '../../core/files/catalogue.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -43,7 +44,7 @@ interface Pick {
  * @summary Picks a boat, an engine and a tank or battery, takes down the plate and the owner's own figures.
  * @fires craft-edited - the user picked or changed something; figures outside their limits are not told
  */
-export class CraftForm extends LitElement {
+export class CraftForm extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   /** Absent: nothing picked yet, the first examples show. */

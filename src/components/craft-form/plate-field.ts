@@ -1,9 +1,10 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { DesignCategory, Hull, Plate } from '../../core/craft/shapes.ts';
 import type { Measure } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -31,7 +32,7 @@ const SCHEMES: readonly Plate['scheme'][] = ['unknown', 'eu', 'us'];
  * @summary What the builder's plate says. Empty until somebody reads it; typical figures are hints only.
  * @fires plate-edited - the user typed a figure, picked a kind, or said that there is no plate
  */
-export class PlateField extends LitElement {
+export class PlateField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   @property({ attribute: false }) plate: Hull['plate'];

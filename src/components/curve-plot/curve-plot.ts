@@ -1,7 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Curve } from '../../core/curve/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -25,7 +26,7 @@ const STEP = 0.5;
 /**
  * @summary What each speed takes: the curve with its band, hump and planing, the planned speed on it.
  */
-export class CurvePlot extends LitElement {
+export class CurvePlot extends SpeakingElement {
   static override styles = [tokens, controls, curvePlotStyles];
 
   @property({ attribute: false }) curve: Curve | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Plan } from '../../core/trip/shapes.ts';
 import { secondsOf } from '../../core/water/clock.ts';
@@ -6,6 +6,7 @@ import { type LightOfTrip, lightOfTrip } from '../../core/water/daylight.ts';
 import { endsAtHome } from '../answer/sentences.ts';
 import { levelMark } from '../answer/verdict-mark.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -15,7 +16,7 @@ import { daylightStyles } from './daylight.styles.ts';
 const LEVEL = { kept: 'note', 'polar-day': 'note', short: 'marginal', dark: 'no-go', 'polar-night': 'no-go' } as const;
 
 /** @summary Whether the planned return is in daylight, by what margin, and when the last light goes. */
-export class DaylightLine extends LitElement {
+export class DaylightLine extends SpeakingElement {
   static override styles = [tokens, daylightStyles];
 
   @property({ attribute: false }) plan: Plan | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -6,6 +6,7 @@ import type { Craft, Hull, Store } from '../../core/craft/shapes.ts';
 import type { Aboard, Load } from '../../core/load/shapes.ts';
 import { define } from '../define.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -36,7 +37,7 @@ const MASS_LIMITS: Record<Aboard['kind'], readonly [number, number]> = {
  * @summary Those aboard and their places as a table.
  * @fires aboard-asked - the user wants somebody added, changed, moved or removed
  */
-export class AboardTable extends LitElement {
+export class AboardTable extends SpeakingElement {
   static override styles = [tokens, controls, aboardTableStyles];
 
   @property({ attribute: false }) craft: Craft | undefined;

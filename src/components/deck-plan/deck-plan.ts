@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Craft, Store } from '../../core/craft/shapes.ts';
 import { balance as balanceOf, type LoadBalance } from '../../core/load/balance.ts';
 import type { Load } from '../../core/load/shapes.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -42,7 +43,7 @@ const MOST = { width: 560, tall: 620, tallNarrow: 540 };
  * @fires load-edited - the user changed who or what is aboard or where
  * @fires store-moved - the user moved a tank or battery
  */
-export class DeckPlan extends LitElement implements DeckKeeper {
+export class DeckPlan extends SpeakingElement implements DeckKeeper {
   static override styles = [tokens, controls, deckPlanStyles];
 
   @property({ attribute: false }) craft: Craft | undefined;

@@ -1,6 +1,7 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { choiceStyles } from './choice-field.styles.ts';
@@ -17,7 +18,7 @@ export type ChoiceMade = CustomEvent<{ value: string }>;
  * @summary One of a few, as native radio buttons drawn side by side.
  * @fires choice-made - the user picked another one
  */
-export class ChoiceField extends LitElement {
+export class ChoiceField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, choiceStyles];
 
   @property() label = '';

@@ -1,7 +1,8 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Load } from '../../core/load/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -23,7 +24,7 @@ const QUARTERS = [0.25, 0.5, 0.75, 1] as const;
  * @summary How full the tank or battery is, and how that is known. Not given until somebody gives it.
  * @fires fill-edited - the user set or cleared the level or how it is known
  */
-export class FillField extends LitElement {
+export class FillField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, fillStyles];
 
   /** Share of full, 0 to 1; undefined: not known. */

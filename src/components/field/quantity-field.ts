@@ -1,7 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Measure } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
@@ -16,7 +17,7 @@ export type QuantityTyped = CustomEvent<{ value: number | undefined }>;
  * @summary One figure with its unit. Holds SI; shows and reads the units of `measures`.
  * @fires quantity-typed - the user typed a figure inside the limits, or emptied the field
  */
-export class QuantityField extends LitElement {
+export class QuantityField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles];
 
   @property() label = '';

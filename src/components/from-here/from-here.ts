@@ -1,8 +1,9 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { LatLon } from '../../core/route/shapes.ts';
 import { fromHere } from '../../core/trip/from-here.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import '../field/fill-field.ts';
@@ -26,7 +27,7 @@ type Field = 'at' | 'clock' | 'fill';
 const CHOICES = Object.entries(words.by).map(([value, label]) => ({ value, label }));
 
 /** @summary Under way: position, clock and gauge in; go on, turn, or make for a landing out, each with its margin. */
-export class FromHereCheck extends LitElement {
+export class FromHereCheck extends SpeakingElement {
   static override styles = [tokens, controls, answersStyles, fromHereStyles];
 
   @property({ attribute: false }) ask: Ask | undefined;

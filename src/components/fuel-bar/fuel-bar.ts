@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Plan } from '../../core/trip/shapes.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -21,7 +22,7 @@ const TICK_ROOM = 64;
  * @cssprop --homeleg-out - legs out
  * @cssprop --homeleg-home - legs home
  */
-export class FuelBar extends LitElement {
+export class FuelBar extends SpeakingElement {
   static override styles = [tokens, controls, fuelBarStyles];
 
   @property({ attribute: false }) plan: Plan | undefined;

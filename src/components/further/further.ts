@@ -1,9 +1,10 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import type { Waters } from '../../core/route/waters.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../from-here/from-here.ts';
 import '../how-sure/how-sure.ts';
 import '../minimums/minimums.ts';
@@ -25,7 +26,7 @@ type Section = (typeof SECTIONS)[number];
  * @summary What a trip can be asked beyond its answer, in closed sections: each is worked out only while it is open, and
  * anew when the plan has settled. The least aboard on the way is printed with the trip.
  */
-export class Further extends LitElement {
+export class Further extends SpeakingElement {
   static override styles = [tokens, controls, furtherStyles];
 
   /** The trip as planned: measured, and with the host's limits. */

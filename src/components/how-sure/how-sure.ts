@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { type Risk, risk, type Sampled } from '../../core/trip/risk.ts';
 import { endsAtHome } from '../answer/sentences.ts';
 import { define } from '../define.ts';
 import { answersStyles } from '../further/answers.styles.ts';
 import type { Ask } from '../further/ask.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -18,7 +19,7 @@ import { PLAYED } from './playing.ts';
 type Check = 'idle' | 'playing' | 'stopped' | 'failed' | 'done';
 
 /** @summary How often the reserve stays whole and anything is left, what matters most, and a check by playing it over. */
-export class HowSure extends LitElement {
+export class HowSure extends SpeakingElement {
   static override styles = [tokens, controls, answersStyles, howSureStyles];
 
   @property({ attribute: false }) ask: Ask | undefined;

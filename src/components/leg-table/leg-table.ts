@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Band } from '../../core/curve/shapes.ts';
 import type { LegPlan, Plan } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -19,7 +20,7 @@ const FIRST = 15;
  * @summary Every stretch of the trip with its course, speeds, time and use, and what is left after it. In a narrow
  * place each row becomes a card.
  */
-export class LegTable extends LitElement {
+export class LegTable extends SpeakingElement {
   static override styles = [tokens, controls, legTableStyles];
 
   @property({ attribute: false }) plan: Plan | undefined;

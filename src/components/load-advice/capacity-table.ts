@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { fuelMass } from '../../core/drive/tank.ts';
 import { type Capacity, capacityOf } from '../../core/load/capacity.ts';
@@ -6,6 +6,7 @@ import type { Trip } from '../../core/trip/shapes.ts';
 import { FRESH_WATER, SEA_WATER } from '../../core/units/constants.ts';
 import { levelOf } from '../deck-plan/pieces.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -17,7 +18,7 @@ import { Unhurried } from './unhurried.ts';
 const USUAL_SPEED = 5;
 
 /** @summary What plate, published rules and floating let aboard, side by side with their sources; engine, shaft and category. */
-export class CapacityTable extends LitElement {
+export class CapacityTable extends SpeakingElement {
   static override styles = [
     tokens,
     controls,

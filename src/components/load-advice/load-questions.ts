@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Floating } from '../../core/load/equilibrium.ts';
 import type { Load } from '../../core/load/shapes.ts';
@@ -7,6 +7,7 @@ import { type OnTheWay, onTheWay } from '../../core/trip/on-the-way.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { leftBehind, ONE_MORE, oneMore, type WhatIfAnswer, whatIf } from '../../core/trip/what-if.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -33,7 +34,7 @@ const USUAL_SPEED = 5;
 const SEAT = 0.5;
 
 /** @summary What leaving one behind or one more person changes, and how the balance goes on the way. */
-export class LoadQuestions extends LitElement {
+export class LoadQuestions extends SpeakingElement {
   static override styles = [
     tokens,
     controls,

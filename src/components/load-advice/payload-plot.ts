@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
+import { html, nothing, type PropertyValues, svg } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Waters } from '../../core/route/waters.ts';
 import {
@@ -12,6 +12,7 @@ import type { Payload, Trip } from '../../core/trip/shapes.ts';
 import { tripCurve } from '../../core/trip/trip-curve.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { textWidth } from '../fuel-bar/labels.ts';
@@ -42,7 +43,7 @@ const HEIGHT = 300;
 const USUAL_SPEED = 5;
 
 /** @summary Safe payload over the length of the trip or over speed, with what sets the limit on each stretch. */
-export class PayloadPlot extends LitElement {
+export class PayloadPlot extends SpeakingElement {
   static override styles = [tokens, controls, payloadPlotStyles];
 
   @property({ attribute: false }) trip: Trip | undefined;

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { changes } from '../../core/compare/changes.ts';
 import { loaded, setUp } from '../../core/compare/loaded.ts';
@@ -10,6 +10,7 @@ import type { Purpose } from '../../core/trip/seating-places.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { tripCurve } from '../../core/trip/trip-curve.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -38,7 +39,7 @@ const USUAL_SPEED = 5;
  * @summary Where everybody best sits for a purpose, why, and what the present placement costs.
  * @fires advice-taken - the user wants everybody seated as advised
  */
-export class SeatAdvice extends LitElement {
+export class SeatAdvice extends SpeakingElement {
   static override styles = [
     tokens,
     controls,

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { type Change, type Changes, changeSteps } from '../../core/compare/changes.ts';
 import { boatOfColumn, cellOf } from '../../core/compare/load-table.ts';
@@ -9,6 +9,7 @@ import type { Hull } from '../../core/craft/shapes.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
@@ -26,7 +27,7 @@ import type { NamedRow } from './rows.ts';
  * @summary One load on one engine: whether its propeller suits, from the revs at full throttle, and what the usual
  * tricks change, with their size and how sure it is.
  */
-export class CloserLook extends LitElement {
+export class CloserLook extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, closerLookStyles];
 
   @property({ attribute: false }) hull: Hull | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -8,6 +8,7 @@ import type { LoadColumn, LoadTable as Table } from '../../core/compare/shapes.t
 import type { Hull } from '../../core/craft/shapes.ts';
 import { hulls } from '../../core/files/catalogue.ts';
 import type { PlateEdited } from '../craft-form/plate-field.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../craft-form/plate-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import '../field/choice-field.ts';
@@ -42,7 +43,7 @@ const MOST_OTHERS = 6;
  * @summary Loads against engines, propellers, tanks and batteries on one boat: planes or not, speeds, consumption,
  * range, what is to spare. A measured boat narrows the bands.
  */
-export class LoadTable extends LitElement {
+export class LoadTable extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, loadTableStyles];
 
   /** Units shown: nautical, metric or imperial. */
@@ -78,8 +79,8 @@ export class LoadTable extends LitElement {
   #ownSetups = false;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('units') || this.#made === 0) {
-      this.#measures = measuresFor(this.units, this.closest('[lang]')?.getAttribute('lang') ?? 'en');
+    if (changed.has('units') || this.#measures.lang !== this.language || this.#made === 0) {
+      this.#measures = measuresFor(this.units, this.language);
     }
     this.#made++;
     const { eachMass, gear, seating, others } = this;

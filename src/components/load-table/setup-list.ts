@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Drive, Hull } from '../../core/craft/shapes.ts';
@@ -7,6 +7,7 @@ import { INCH } from '../../core/units/convert.ts';
 import { placedOn } from '../craft-form/place-store.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import { withShaft } from '../../core/compare/shaft.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
@@ -30,7 +31,7 @@ const NEXT = 'petrol-9-9hp-4s';
  * @summary The engines to compare, each with its propeller, shaft, and tank or battery.
  * @fires setups-edited - an engine was added, changed or taken off
  */
-export class SetupList extends LitElement {
+export class SetupList extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, setupListStyles];
 
   @property({ attribute: false }) hull!: Hull;

@@ -1,8 +1,9 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -13,7 +14,7 @@ import { measuredWords as words } from '../words/en-measured.ts';
  * @summary Says who measured a boat, when, with how many runs and loads, and whether that counts for the boat shown.
  * @fires trials-forgotten - the boat shall count as unmeasured again
  */
-export class MeasuredNote extends LitElement {
+export class MeasuredNote extends SpeakingElement {
   static override styles = [
     tokens,
     controls,

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { type Minimum, minimums } from '../../core/trip/minimums.ts';
 import { endsAtHome } from '../answer/sentences.ts';
@@ -7,6 +7,7 @@ import { define } from '../define.ts';
 import { answersStyles } from '../further/answers.styles.ts';
 import type { Ask } from '../further/ask.ts';
 import { cell, head } from '../further/table-parts.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -18,7 +19,7 @@ import { minimumsStyles } from './minimums.styles.ts';
 const FIRST = 12;
 
 /** @summary For every waypoint the least to go on with, the latest time, and the least to get home with. */
-export class Minimums extends LitElement {
+export class Minimums extends SpeakingElement {
   static override styles = [tokens, controls, answersStyles, minimumsStyles];
 
   @property({ attribute: false }) ask: Ask | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { type Contingency, contingencies } from '../../core/trip/contingencies.ts';
 import type { Plan } from '../../core/trip/shapes.ts';
@@ -7,6 +7,7 @@ import { define } from '../define.ts';
 import { answersStyles } from '../further/answers.styles.ts';
 import type { Ask } from '../further/ask.ts';
 import { cell, head } from '../further/table-parts.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -14,7 +15,7 @@ import type { Measures } from '../units/measures.ts';
 import { furtherWords, mishapWords as words } from '../words/en-further.ts';
 
 /** @summary What usually goes wrong, each with its answer in words and sign, what is left, and how long the trip takes. */
-export class Mishaps extends LitElement {
+export class Mishaps extends SpeakingElement {
   static override styles = [tokens, controls, answersStyles];
 
   @property({ attribute: false }) ask: Ask | undefined;

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
 import type { Plan, Policy, Trip, Verdict } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { FixWanted } from '../answer/answer.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../answer/answer.ts';
 import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
 import type { CraftEdited } from '../craft-form/craft-form.ts';
@@ -54,7 +55,7 @@ type Question = Exclude<Card, 'legs' | 'load' | 'further'>;
  * @fires homeleg-plan - a change of the trip was worked out
  * @fires homeleg-verdict - the answer became another one
  */
-export class Planner extends LitElement {
+export class Planner extends SpeakingElement {
   static override styles = [tokens, controls, plannerStyles];
 
   /** Units shown: nautical, metric or imperial. */
@@ -124,9 +125,8 @@ export class Planner extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const lang = this.closest('[lang]')?.getAttribute('lang') ?? 'en';
-    if (this.#measures.system !== this.units || this.#measures.lang !== lang) {
-      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'nautical', lang);
+    if (this.#measures.system !== this.units || this.#measures.lang !== this.language) {
+      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'nautical', this.language);
     }
     if (changed.has('profile')) void this.#fetchProfile();
     if (changed.has('waters') || changed.has('watersFile')) void this.#fetchWaters();

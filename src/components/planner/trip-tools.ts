@@ -1,7 +1,8 @@
-import { html, LitElement } from 'lit';
+import { html } from 'lit';
 import { property, query } from 'lit/decorators.js';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { UnitSystem } from '../units/measures.ts';
@@ -24,7 +25,7 @@ export const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
  * @fires fresh-wanted - start again
  * @fires print-wanted - print what there is
  */
-export class TripTools extends LitElement {
+export class TripTools extends SpeakingElement {
   static override styles = [tokens, controls, tripToolsStyles];
 
   @property({ attribute: false }) trip: Trip | undefined;

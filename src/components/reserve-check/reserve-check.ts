@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { readWaters } from '../../core/files/waters-file.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
@@ -7,6 +7,7 @@ import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { Problem } from '../../core/units/result.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../answer/answer.ts';
 import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
 import '../conditions-form/conditions-form.ts';
@@ -30,7 +31,7 @@ const LONGEST = 12 * 3600;
  * @summary A reserve check for a hire desk: boat, weights, level, route or hours in; one answer to hand over.
  * @fires homeleg-plan - a change was worked out
  */
-export class ReserveCheck extends LitElement {
+export class ReserveCheck extends SpeakingElement {
   static override styles = [tokens, controls, reserveCheckStyles];
 
   @property() units: UnitSystem = 'metric';
@@ -69,8 +70,8 @@ export class ReserveCheck extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('units'))
-      this.#measures = measuresFor(this.units, this.closest('[lang]')?.getAttribute('lang') ?? 'en');
+    if (changed.has('units') || this.#measures.lang !== this.language)
+      this.#measures = measuresFor(this.units, this.language);
     this.#answer();
   }
 

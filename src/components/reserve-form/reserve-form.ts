@@ -1,10 +1,11 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { DRAWN_FACTOR, MANOEUVRING } from '../../core/trip/defaults.ts';
 import type { Policy, ReserveRule } from '../../core/trip/shapes.ts';
 import { HOUR, MINUTE } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -25,7 +26,7 @@ const FIRST = { share: 0.2, minutes: 30 } as const;
  * @summary What is kept in reserve, what is allowed for, and the crew's own limits.
  * @fires policy-edited - the user changed one of them; rules of `tighten` are not part of it
  */
-export class ReserveForm extends LitElement {
+export class ReserveForm extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   @property({ attribute: false }) policy: Policy = { reserve: [] };

@@ -1,5 +1,5 @@
 import type { Map as LeafletMap } from 'leaflet';
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { legBetween } from '../../core/route/distance.ts';
 import type { Waters } from '../../core/route/waters.ts';
@@ -8,6 +8,7 @@ import { type RangeOutline, rangeOutline } from '../../core/trip/range-outline.t
 import type { OutlinePoint, Reach } from '../../core/trip/range-ray.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -22,7 +23,7 @@ const QUICK = 24;
 const FULL = 72;
 
 /** @summary How far the boat gets in every direction: drawn on the map, and told in a table of eight directions. */
-export class OutlinePanel extends LitElement {
+export class OutlinePanel extends SpeakingElement {
   static override styles = [tokens, controls, outlineStyles];
 
   @property({ attribute: false }) trip: Trip | undefined;

@@ -1,10 +1,11 @@
 import type { Map as LeafletMap } from 'leaflet';
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { LatLon, Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { Waters } from '../../core/route/waters.ts';
 import type { LegPlan, Trip, TurnBack } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { parsePosition } from '../units/coordinates.ts';
@@ -50,7 +51,7 @@ const LIVE_LEGS = 200;
  * @summary The route on a map, and drawing it there by pointer, by taps alone, or by keys. Works without a network.
  * @fires route-edited - the waypoints as the user made them; `live` while the edit is still going on
  */
-export class RouteMap extends LitElement {
+export class RouteMap extends SpeakingElement {
   static override styles = [tokens, controls, leafletStyles, routeMapStyles, drawingStyles, mapKeyStyles];
 
   @property({ attribute: false }) route: Route | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
+import { html, nothing, type PropertyValues, svg } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Route } from '../../core/route/shapes.ts';
 import { type SpeedChoice, type SpeedChoices, speedChoices } from '../../core/trip/speed-choices.ts';
@@ -9,6 +9,7 @@ import { define } from '../define.ts';
 import { answersStyles } from '../further/answers.styles.ts';
 import type { Ask } from '../further/ask.ts';
 import { cell, head } from '../further/table-parts.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -25,7 +26,7 @@ export type SpeedTaken = CustomEvent<{ route: Route }>;
  * @summary Time against fuel or charge left, over one speed for the whole trip; another speed can be taken, and taken back.
  * @fires speed-taken - the user chose a speed for the whole trip, or took it back
  */
-export class SpeedChoiceList extends LitElement {
+export class SpeedChoiceList extends SpeakingElement {
   static override styles = [tokens, controls, answersStyles, speedChoiceStyles];
 
   @property({ attribute: false }) ask: Ask | undefined;

@@ -1,9 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { ranked, suited } from '../../core/compare/suit.ts';
 import type { Suited, Use } from '../../core/compare/suit-shapes.ts';
 import * as catalogue from '../../core/files/catalogue.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
@@ -33,7 +34,7 @@ type Energy = Use['energy'];
  * @summary From a use (crew, trip, water, speed, what can be carried) the boats, engines, propellers, tanks and
  * batteries that suit it, and why the others fall out.
  */
-export class Suit extends LitElement {
+export class Suit extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, suitStyles];
 
   /** Units shown: nautical, metric or imperial. */
@@ -61,8 +62,8 @@ export class Suit extends LitElement {
   #foundFor: Use | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('units')) {
-      this.#measures = measuresFor(this.units, this.closest('[lang]')?.getAttribute('lang') ?? 'en');
+    if (changed.has('units') || this.#measures.lang !== this.language) {
+      this.#measures = measuresFor(this.units, this.language);
     }
   }
 

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { fuelMass } from '../../core/drive/tank.ts';
 import type { Load } from '../../core/load/shapes.ts';
@@ -7,6 +7,7 @@ import { WATT_HOUR } from '../../core/units/convert.ts';
 import type { LoadEdited } from '../deck-plan/deck-plan.ts';
 import { define } from '../define.ts';
 import type { FillEdited } from '../field/fill-field.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -22,7 +23,7 @@ export type LoadTyped = CustomEvent<{ load: Load }>;
  * @summary Who and what was aboard during a run, in one line; opened, the boat from above and the fill.
  * @fires load-typed - the user changed the load or the fill
  */
-export class AboardField extends LitElement {
+export class AboardField extends SpeakingElement {
   static override styles = [tokens, controls, formStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

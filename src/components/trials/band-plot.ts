@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { useUnit } from '../curve-plot/plot-texts.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -18,7 +19,7 @@ import { shareText } from './texts.ts';
 /**
  * @summary The band of the consumption curve without and with the runs, and the runs on it.
  */
-export class BandPlot extends LitElement {
+export class BandPlot extends SpeakingElement {
   static override styles = [tokens, controls, plotStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Fouling } from '../../core/craft/shapes.ts';
 import type { Load } from '../../core/load/shapes.ts';
@@ -7,6 +7,7 @@ import type { Fit, RunFound } from '../../core/trials/fit-shapes.ts';
 import type { Help } from '../../core/trials/next-run.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -37,7 +38,7 @@ const Z90 = 1.2816;
  * @fires row-asked - a run is to be looked at, left out or taken in again
  * @fires fouling-picked - how foul the bottom was during the runs
  */
-export class FitReport extends LitElement {
+export class FitReport extends SpeakingElement {
   static override styles = [tokens, controls, formStyles, fitReportStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,7 +1,8 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -30,7 +31,7 @@ const NO_STREAM = 0.05;
  * @summary A run made of passes of a track: speed through still water, the stream, and what was read meanwhile.
  * @fires readings-typed - the user typed a reading, or changed the setup or the load
  */
-export class GroupCard extends LitElement {
+export class GroupCard extends SpeakingElement {
   static override styles = [tokens, controls, formStyles, entryFormStyles, groupCardStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,7 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import type { Run, Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -32,7 +33,7 @@ const KEYS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0', 'back'] as 
  * @summary The run sheet to fill in at the helm: one figure at a time, large, with one thumb. Needs no network.
  * @fires helm-run - a figure was taken over; the run belongs into the table
  */
-export class HelmForm extends LitElement {
+export class HelmForm extends SpeakingElement {
   static override styles = [tokens, controls, helmFormStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,6 +1,7 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import '../field/quantity-field.ts';
@@ -31,7 +32,7 @@ const FASTEST = 30;
  * @summary Speeds over ground of the passes of a run, out and back, and the stream where there is no pass back.
  * @fires passes-typed - the user changed a speed, a way or the stream
  */
-export class PassesField extends LitElement {
+export class PassesField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, passesStyles];
 
   @property({ attribute: false }) passes: readonly PassEntry[] = [];

@@ -1,9 +1,10 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { writeProfile } from '../../core/files/profile-file.ts';
 import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { BoatProfile, Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
@@ -28,7 +29,7 @@ export type ProfileOpened = CustomEvent<{ profile: BoatProfile; name: string } |
  * @fires profile-edited - the user changed the name, who measured or the usual setup
  * @fires profile-opened - a file was opened, or could not be
  */
-export class ProfileCard extends LitElement {
+export class ProfileCard extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, profileCardStyles];
 
   @property({ attribute: false }) profile: BoatProfile | undefined;

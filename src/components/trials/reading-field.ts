@@ -1,7 +1,8 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { HOUR, MINUTE } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import '../field/quantity-field.ts';
@@ -30,7 +31,7 @@ interface Figure {
  * @summary Consumption as it was read: a flow or power, an amount over a time, or amps and volts.
  * @fires reading-typed - the user changed a figure or the way it was read
  */
-export class ReadingField extends LitElement {
+export class ReadingField extends SpeakingElement {
   static override styles = [tokens, controls, formStyles];
 
   @property({ attribute: false }) reading: ReadingEntry = { kind: 'none' };

@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { HOUR, MINUTE } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
@@ -31,7 +32,7 @@ const MOST_SPEEDS = 12;
  * @fires refill-saved - the user saved a refill that has no problems
  * @fires refill-left - the user gave the form up
  */
-export class RefillForm extends LitElement {
+export class RefillForm extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, entryFormStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,9 +1,10 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { Refill, Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -18,7 +19,7 @@ import { setupOf } from './work.ts';
  * @summary The refills, with what the fit makes of each.
  * @fires row-asked - a refill is to be changed, left out, taken in or deleted
  */
-export class RefillList extends LitElement {
+export class RefillList extends SpeakingElement {
   static override styles = [tokens, controls, rowTableStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Fit, RunFound } from '../../core/trials/fit-shapes.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import { linear } from '../curve-plot/scale.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -23,7 +24,7 @@ const USUAL = 1.2816;
 /**
  * @summary How far every reading lies from the fitted curve, as a picture and as a table.
  */
-export class ResidualPlot extends LitElement {
+export class ResidualPlot extends SpeakingElement {
   static override styles = [tokens, controls, plotStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

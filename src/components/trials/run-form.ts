@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -34,7 +35,7 @@ const USUAL_ERROR = 0.05;
  * @fires entry-saved - the user saved a run that has no problems
  * @fires entry-left - the user gave the form up
  */
-export class RunForm extends LitElement {
+export class RunForm extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, entryFormStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Load } from '../../core/load/shapes.ts';
 import type { Fitted } from '../../core/trials/fit.ts';
@@ -6,6 +6,7 @@ import type { SheetStep } from '../../core/trials/run-sheet.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { HOUR } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import '../field/quantity-field.ts';
@@ -35,7 +36,7 @@ const Z90 = 1.2816;
  * @fires sheet-printed - the sheet alone is to be printed
  * @fires helm-wanted - the sheet is to be filled in at the helm
  */
-export class RunSheetForm extends LitElement {
+export class RunSheetForm extends SpeakingElement {
   static override styles = [tokens, controls, formStyles, runSheetStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,9 +1,10 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Fit, RunFound } from '../../core/trials/fit-shapes.ts';
 import type { Run, Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -22,7 +23,7 @@ export type RowAct = 'edit' | 'duplicate' | 'leave-out' | 'put-back' | 'delete';
  * @summary The runs, with what the fit makes of each. In a narrow place each row becomes a card.
  * @fires row-asked - a run is to be changed, doubled, left out, taken in or deleted
  */
-export class RunTable extends LitElement {
+export class RunTable extends SpeakingElement {
   static override styles = [tokens, controls, rowTableStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

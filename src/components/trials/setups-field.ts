@@ -1,7 +1,8 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Trials } from '../../core/trials/shapes.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import '../craft-form/craft-form.ts';
 import type { CraftEdited } from '../craft-form/craft-form.ts';
 import { define } from '../define.ts';
@@ -30,7 +31,7 @@ const MOST_SETUPS = 24;
  * @summary The hull, and the engines, propellers, tanks and batteries it was tried with.
  * @fires setups-edited - the user changed the hull or a setup, made another one or deleted one
  */
-export class SetupsField extends LitElement {
+export class SetupsField extends SpeakingElement {
   static override styles = [tokens, controls, formStyles, setupsStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,7 +1,8 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -25,7 +26,7 @@ const NEAR = 8;
  * @fires run-picked - a stretch is to belong to another run, or to none
  * @fires stretch-asked - a stretch is to be shown close up, or taken away
  */
-export class StretchTable extends LitElement {
+export class StretchTable extends SpeakingElement {
   static override styles = [tokens, controls, rowTableStyles, stretchTableStyles];
 
   /** Of all tracks, so that runs may hold passes of several. */

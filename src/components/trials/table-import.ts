@@ -1,10 +1,11 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import type { TableRuns } from '../../core/files/runs-table.ts';
 import type { RunsTable, TableMapping } from '../../core/files/table-columns.ts';
 import type { Meaning } from '../../core/files/table-meanings.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -27,7 +28,7 @@ const MOST_SHOWN = 6;
  * @summary Reads runs from a table: what each column means is shown first and can be changed. Saves runs as a table.
  * @fires runs-made - the user takes the runs over
  */
-export class TableImport extends LitElement {
+export class TableImport extends SpeakingElement {
   static override styles = [tokens, controls, rowTableStyles, tableImportStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Run, Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -41,7 +42,7 @@ const FIRST = 12;
  * @summary Opens recorded tracks, finds the passes in them, pairs them out and back, and makes runs of them.
  * @fires runs-made - the user takes the runs over
  */
-export class TrackImport extends LitElement {
+export class TrackImport extends SpeakingElement {
   static override styles = [tokens, controls, trackImportStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;

@@ -1,8 +1,9 @@
 import type { Map as LeafletMap, Polyline, Renderer } from 'leaflet';
-import { html, LitElement, type PropertyValues } from 'lit';
+import { html, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { LatLon } from '../../core/route/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { drawingStyles } from '../route-map/drawing.styles.ts';
 import { leafletStyles } from '../route-map/leaflet.styles.ts';
 import { type Leaflet, MapLife } from '../route-map/map-life.ts';
@@ -34,7 +35,7 @@ interface Layers {
 /**
  * @summary The tracks on a map with their stretches. Everything it shows stands in the plot and the table as well.
  */
-export class TrackMap extends LitElement {
+export class TrackMap extends SpeakingElement {
   static override styles = [tokens, controls, leafletStyles, routeMapStyles, drawingStyles, trackMapStyles];
 
   @property({ attribute: false }) tracks: readonly OpenTrack[] = [];

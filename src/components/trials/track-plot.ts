@@ -1,9 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
+import { html, nothing, type PropertyValues, svg } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { OwnWidth } from '../curve-plot/own-width.ts';
 import type { Span } from '../curve-plot/scale.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -32,7 +33,7 @@ const CLOSEST = 60;
  * @fires end-moved - an end of a stretch was moved
  * @fires stretch-wanted - the part in view is to be a stretch
  */
-export class TrackPlot extends LitElement {
+export class TrackPlot extends SpeakingElement {
   static override styles = [tokens, controls, plotStyles, trackPlotStyles];
 
   @property({ attribute: false }) open: OpenTrack | undefined;

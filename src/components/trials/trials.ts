@@ -1,6 +1,7 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { BoatProfile, Run, Trials } from '../../core/trials/shapes.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
@@ -47,7 +48,7 @@ const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 /**
  * @summary Trial runs of a boat: entered, imported, fitted, and kept as a boat profile.
  */
-export class TrialsBench extends LitElement {
+export class TrialsBench extends SpeakingElement {
   static override styles = [tokens, controls, trialsStyles];
 
   /** Units shown: nautical, metric or imperial. */
@@ -84,9 +85,8 @@ export class TrialsBench extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const lang = this.closest('[lang]')?.getAttribute('lang') ?? 'en';
-    if (this.#measures.system !== this.units || this.#measures.lang !== lang) {
-      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'nautical', lang);
+    if (this.#measures.system !== this.units || this.#measures.lang !== this.language) {
+      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'nautical', this.language);
     }
     if ((changed as Map<PropertyKey, unknown>).has('work')) this.#maker.make(this.work.profile.trials);
   }

@@ -1,7 +1,8 @@
-import { html, LitElement } from 'lit';
+import { html } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Assumption, Plan } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -18,7 +19,7 @@ export type AssumptionWanted = CustomEvent<{ code: Assumption['code'] }>;
  * @summary How far, how much more, where to turn, what would change the answer, and what was taken for granted.
  * @fires assumption-wanted - somebody wants to give what was taken for granted
  */
-export class TripDetails extends LitElement {
+export class TripDetails extends SpeakingElement {
   static override styles = [tokens, controls, tripDetailsStyles];
 
   @property({ attribute: false }) plan: Plan | undefined;

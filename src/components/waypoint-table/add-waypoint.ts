@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { LatLon } from '../../core/route/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -22,7 +23,7 @@ const FIELDS: readonly AddedField[] = ['place', 'bearing', 'distance'];
  * @summary A form for one more waypoint: by latitude and longitude, or by bearing and distance from the last.
  * @fires place-added - the place read
  */
-export class AddWaypoint extends LitElement {
+export class AddWaypoint extends SpeakingElement {
   static override styles = [tokens, controls, tableFieldStyles];
 
   /** Where bearing and distance count from; undefined while there is no waypoint. */

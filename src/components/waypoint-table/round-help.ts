@@ -1,7 +1,8 @@
-import { html, LitElement, type PropertyValues } from 'lit';
+import { html, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { toolButton } from '../route-map/map-controls.ts';
 import { place, type RouteEdit, sameWaypoints } from '../route-map/waypoint-edits.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -19,7 +20,7 @@ const CLEARANCES = [10, 20, 50, 100, 200];
  * @summary Takes legs round land, shoals and keep-outs at a chosen distance.
  * @fires route-edited - waypoints were put in between
  */
-export class RoundHelp extends LitElement {
+export class RoundHelp extends SpeakingElement {
   static override styles = [tokens, controls, tableFieldStyles];
 
   @property({ attribute: false }) route: Route | undefined;

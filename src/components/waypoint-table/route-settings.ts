@@ -1,8 +1,9 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { PlannedSpeed, Route } from '../../core/route/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -22,7 +23,7 @@ const SHAPES = Object.entries(words.shapes).map(([value, label]) => ({ value, la
  * @summary Shape of the trip, and its planned speed.
  * @fires route-settings-edited - another shape or speed
  */
-export class RouteSettings extends LitElement {
+export class RouteSettings extends SpeakingElement {
   static override styles = [tokens, controls, tableFieldStyles];
 
   @property() shape: Route['shape'] = 'out-and-home';

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Route, WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { LegPlan } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
 import { toolButton } from '../route-map/map-controls.ts';
 import { RouteHistory } from '../route-map/route-history.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
@@ -47,7 +48,7 @@ const PAGE = 25;
  * @fires route-edited - the waypoints as the user made them
  * @fires route-settings-edited - another shape of the trip or planned speed
  */
-export class WaypointTable extends LitElement {
+export class WaypointTable extends SpeakingElement {
   static override styles = [tokens, controls, tableFieldStyles, waypointTableStyles];
 
   @property({ attribute: false }) route: Route | undefined;

@@ -1,0 +1,99 @@
+import { LitElement } from 'lit';
+import { ENGLISH, type Language, speak, speakOn } from '../words/spoken.ts';
+import { fetchLanguage, languageNow } from './languages.ts';
+import { nearestLang } from './nearest-lang.ts';
+
+/**
+ * An element that speaks the language of the nearest `lang` around it: whatever it renders, it renders in that language.
+ * It appears once its words are there. Outside of rendering the language is that of the element touched last.
+ */
+export class SpeakingElement extends LitElement {
+  #language: Language = ENGLISH;
+  #coming: Promise<void> | undefined;
+
+  static override get observedAttributes(): string[] {
+    // biome-ignore lint/complexity/noThisInStatic: each element has attributes of its own
+    return [...super.observedAttributes, 'lang'];
+  }
+
+  /** By which numbers and dates are written here, such as "de-AT". */
+  protected get language(): string {
+    return this.#language.tag;
+  }
+
+  /** For words said after an `await` that nobody's touch began. */
+  protected say<T>(words: () => T): T {
+    return speak(this.#language, words);
+  }
+
+  override connectedCallback(): void {
+    listeners.set(this, () => this.#listen());
+    watch();
+    this.#listen();
+    super.connectedCallback();
+  }
+
+  override disconnectedCallback(): void {
+    listeners.delete(this);
+    super.disconnectedCallback();
+  }
+
+  override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
+    super.attributeChangedCallback(name, before, now);
+    if (name === 'lang') listeners.get(this)?.();
+  }
+
+  protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {
+    // Not first in English and then again.
+    return this.#coming ? this.#coming.then(() => this.scheduleUpdate()) : super.scheduleUpdate();
+  }
+
+  protected override performUpdate(): void {
+    speak(this.#language, () => super.performUpdate());
+  }
+
+  #listen(): void {
+    const lang = nearestLang(this);
+    const language = languageNow(lang);
+    if (!language) {
+      this.#coming ??= fetchLanguage(lang).then(() => {
+        this.#coming = undefined;
+        this.#listen();
+      });
+      return;
+    }
+    spokenBy.set(this, language);
+    if (!touchedYet) speakOn(language);
+    if (language === this.#language) return;
+    this.#language = language;
+    this.requestUpdate();
+  }
+}
+
+/** What each one on the page does to learn its language anew. */
+const listeners = new Map<SpeakingElement, () => void>();
+const spokenBy = new WeakMap<EventTarget, Language>();
+let watching = false;
+let touchedYet = false;
+
+/** One watch for the whole page: over changed languages, and over what is touched. */
+function watch(): void {
+  if (watching) return;
+  watching = true;
+  new MutationObserver(() => {
+    for (const listen of listeners.values()) listen();
+  }).observe(document, { subtree: true, attributeFilter: ['lang'] });
+  for (const type of ['pointerdown', 'click', 'keydown', 'input', 'change', 'toggle', 'drop']) {
+    window.addEventListener(type, touched, true);
+  }
+}
+
+function touched(event: Event): void {
+  const language = event
+    .composedPath()
+    .map((at) => spokenBy.get(at))
+    .find(Boolean);
+  if (!language) return;
+  touchedYet = true;
+  speakOn(language);
+}
