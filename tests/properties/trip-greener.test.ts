@@ -84,8 +84,8 @@ const benign: readonly [string, (trip: Trip, spot: number) => Trip, (trip: Trip)
   ['calm', given(() => ({ wind: 'calm' })), given(() => ({ wind: undefined }))],
   [
     'a light wind from anywhere',
-    given((spot) => ({ wind: { fromDeg: 360 * spot, speed: 3 } })),
-    given(() => ({ wind: undefined })),
+    (trip, spot) => given((at) => ({ wind: { fromDeg: 360 * at, speed: 3 } }))(inKnownSea(trip), spot),
+    (trip) => given(() => ({ wind: undefined }))(inKnownSea(trip)),
   ],
   ['slack water', given(() => ({ stream: 'slack' })), given(() => ({ stream: undefined }))],
   [
@@ -96,8 +96,9 @@ const benign: readonly [string, (trip: Trip, spot: number) => Trip, (trip: Trip)
   ['a flat sea', given(() => ({ sea: 'calm' })), given(() => ({ sea: undefined }))],
   [
     'a low sea',
-    (trip, spot) => given(() => ({ sea: { height: 0.04 * spot * trip.craft.hull.length } }))(allowingWaves(trip), spot),
-    (trip) => given(() => ({ sea: undefined }))(allowingWaves(trip)),
+    (trip, spot) =>
+      given(() => ({ wind: undefined, sea: { height: 0.04 * spot * trip.craft.hull.length } }))(allowingWaves(trip)),
+    (trip) => given(() => ({ wind: undefined, sea: undefined }))(allowingWaves(trip)),
   ],
   ['a warm battery', given(() => ({ batteryTemperatureC: 15 })), given(() => ({ batteryTemperatureC: undefined }))],
   [
@@ -136,6 +137,11 @@ function given(change: (spot: number) => Partial<Trip['conditions']>): (trip: Tr
 /** A limit below what is assumed of an unknown sea is broken by small waves that are given, whatever else. */
 function allowingWaves(trip: Trip): Trip {
   return { ...trip, policy: { ...trip.policy, maxWave: undefined } };
+}
+
+/** With a wind given an unknown sea is worked out, and over open water it may be worse than what is assumed without. */
+function inKnownSea(trip: Trip): Trip {
+  return given(() => ({ sea: trip.conditions.sea ?? 'calm' }))(trip);
 }
 
 function unseated(trip: Trip, which: (index: number) => boolean): Trip {

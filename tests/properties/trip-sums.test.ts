@@ -20,7 +20,7 @@ function mirrored(trip: Trip): Trip {
     route: { ...trip.route, waypoints: trip.route.waypoints.map((w) => ({ ...w, lat: -w.lat })) },
     conditions: {
       ...trip.conditions,
-      wind: typeof wind === 'object' ? { ...wind, fromDeg: over(wind.fromDeg) } : wind,
+      wind: typeof wind === 'object' && 'speed' in wind ? { ...wind, fromDeg: over(wind.fromDeg) } : wind,
       stream: typeof stream === 'object' ? { ...stream, setDeg: over(stream.setDeg) } : stream,
     },
   };

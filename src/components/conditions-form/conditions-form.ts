@@ -51,7 +51,7 @@ export class ConditionsForm extends SpeakingElement {
         <homeleg-flow-field
           kind="wind"
           .measures=${measures}
-          .value=${typeof wind === 'object' ? { deg: wind.fromDeg, speed: wind.speed } : wind && 'none'}
+          .value=${typeof wind === 'object' ? ('speed' in wind ? { deg: wind.fromDeg, speed: wind.speed } : undefined) : wind && 'none'}
           @flow-edited=${(event: FlowEdited) => this.#change({ wind: asWind(event.detail.value) })}
         ></homeleg-flow-field>
         <homeleg-flow-field
@@ -90,7 +90,7 @@ export class ConditionsForm extends SpeakingElement {
 
   #seaState() {
     const { sea } = this.conditions;
-    const height = typeof sea === 'object' ? sea.height : undefined;
+    const height = typeof sea === 'object' && 'height' in sea ? sea.height : undefined;
     return html`<div class="stack close">
       <homeleg-choice-field
         label=${conditionWords.sea}

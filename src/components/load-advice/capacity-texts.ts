@@ -139,10 +139,22 @@ function categoryRow({ craft, conditions }: Trip, m: Measures): readonly [string
   const { maxBeaufort, maxWave } = categoryLimits(category);
   const wind = words.windTo(maxBeaufort);
   const wave = words.waveTo(Number.isFinite(maxWave) ? m.show('length', maxWave) : '');
-  const speed = conditions.wind === 'calm' ? 0 : conditions.wind?.speed;
-  const height = conditions.sea === 'calm' ? 0 : conditions.sea?.height;
+  const speed = strongest(conditions);
+  const height = waves(conditions);
   if (speed === undefined && height === undefined)
     return [words.category, words.categoryOpen(category, wind, wave), false];
   const over = beaufortOf(speed ?? 0) > maxBeaufort || (height ?? 0) > maxWave;
   return [words.category, (over ? words.categoryOver : words.categoryFits)(category, wind, wave), over];
+}
+
+/** Strongest wind that was given, m/s. */
+function strongest({ wind }: Trip['conditions']): number | undefined {
+  if (wind === undefined || wind === 'calm') return wind && 0;
+  return 'speed' in wind ? wind.speed : Math.max(...wind.forecast.map(({ speed }) => speed));
+}
+
+/** Waves that were given, m; swell alone is the least of them. */
+function waves({ sea }: Trip['conditions']): number | undefined {
+  if (sea === undefined || sea === 'calm') return sea && 0;
+  return 'height' in sea ? sea.height : sea.swell;
 }

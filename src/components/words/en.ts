@@ -160,11 +160,33 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
       ? `You would be home ${p.size} after sunset. A boat without lights must be in by then.`
       : 'You would be under way in the dark.',
   'near-dark': (p) => held('You would be home shortly before sunset', p, ['with ', 'wanted ']),
+  'forecast-short': (p) =>
+    p.value && p.raw.value
+      ? `The forecast tells no wind for part of the trip, from ${p.value} after departure.`
+      : 'The forecast does not cover the trip.',
+  gusty: (p) => held('Gusts stronger than small open boats go out in', p, ['up to ', 'limit ']),
+  'streams-short': (p) => `No stream is told for part of the trip${bracket(p.name)}${p.where}: counted against you.`,
+  'wind-against-stream': (p) =>
+    p.raw.level === 'no-go'
+      ? `The stream runs hard against the wind${p.where}: the waves stand up and break.`
+      : `The stream runs against the wind${p.where}: the sea is steeper and a class rougher.`,
+  'too-shallow': (p) =>
+    held(
+      p.raw.level === 'no-go'
+        ? `Too little water${bracket(p.name)}${p.where} when you pass`
+        : `Only just enough water${bracket(p.name)}${p.where} when you pass`,
+      p,
+      ['depth ', 'wanted '],
+    ),
+  'shoal-covered': (p) => held(`Enough water${bracket(p.name)}${p.where} when you pass`, p, ['depth ', 'wanted ']),
   'late-likely': (p) => held(`You may be home too late${p.name && `: after ${p.name}`}`, p, ['up to ', 'allowed ']),
   'fill-unknown': (p) => `How full the ${p.holder} is was not given.`,
   'wind-unknown': () => 'The wind was not given.',
   'stream-unknown': () => 'The stream was not given.',
   'sea-unknown': () => 'The sea state was not given.',
+  'swell-unknown': (p) =>
+    `The waves follow from the wind, but a swell may come in from outside${p.where}, and none was given.`,
+  'departure-unknown': () => 'Forecast and streams go by the clock, but no departure was given.',
   'seat-unknown': (p) =>
     p.name
       ? `Where ${p.name} sits was not given.`
@@ -229,6 +251,9 @@ const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, sto
   wind: (figure) => `Wind not given: ${figure || 'some wind'} from ahead all the way home.`,
   stream: (figure) => `Stream not given: ${figure || 'a weak one'} against you all the way home.`,
   sea: (figure) => `Sea not given: ${/[1-9]/.test(figure) ? `waves of ${figure}` : 'flat water'} in the likely trip.`,
+  'sea-from-wind': (figure) =>
+    `Waves worked out from wind and open water${figure && `: up to ${figure}`}. Indicative; look at the sea before you go.`,
+  'stream-by-tide': (_figure, name) => `Streams by the tide${name && `, taken from: ${name}`}. Indicative.`,
   fill: (figure, _name, store) =>
     `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,
   'fill-gauge': (figure, _name, store) =>

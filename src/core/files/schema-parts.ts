@@ -23,3 +23,10 @@ export const list = <T extends v.GenericSchema>(entry: T, least: number, most: n
 /** A word standing for a set of values, or the values. Chosen by what is given, so that each keeps its own problems. */
 export const wordOr = <W extends v.GenericSchema<unknown, string>, T extends v.GenericSchema>(word: W, values: T) =>
   v.lazy((given): W | T => (typeof given === 'string' ? word : values));
+
+/** One set of fields where `key` is given, another where it is not, so that each keeps its own problems. */
+export const objectWith = <K extends string, A extends v.GenericSchema, B extends v.GenericSchema>(
+  key: K,
+  having: A,
+  lacking: B,
+) => v.lazy((given): A | B => (typeof given === 'object' && given !== null && key in given ? having : lacking));

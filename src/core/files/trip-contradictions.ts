@@ -3,15 +3,31 @@ import type { Load } from '../load/shapes.ts';
 import type { Trials } from '../trials/shapes.ts';
 import type { Trip } from '../trip/shapes.ts';
 import type { Problem } from '../units/result.ts';
+import type { Conditions } from '../water/shapes.ts';
 
 /** Fields that are sound each on its own but do not fit together. */
-export function contradictions({ craft, load, trials }: Trip): Problem[] {
+export function contradictions({ craft, load, conditions, trials }: Trip): Problem[] {
   return [
+    ...tideContradictions(conditions),
     ...hullProblems(craft.hull, 'craft.hull'),
     ...driveProblems(craft, 'craft'),
     ...loadProblems(load, craft.hull, 'load'),
     ...(trials ? trialsContradictions(trials, 'trials') : []),
   ];
+}
+
+function tideContradictions({ streamPlaces = [], tide }: Conditions): Problem[] {
+  const problems: Problem[] = [];
+  streamPlaces.forEach(({ springs, neaps }, i) => {
+    if (springs.length === neaps.length) return;
+    const message = `Stream place ${i + 1} has ${springs.length} hours at springs and ${neaps.length} at neaps`;
+    problems.push({ code: 'uneven', path: `conditions.streamPlaces.${i}.neaps`, message, limit: springs.length });
+  });
+  if (tide && tide.meanSpringRange <= tide.meanNeapRange) {
+    const message = 'The mean range at springs must be more than the mean range at neaps';
+    problems.push({ code: 'too-small', path: 'conditions.tide.meanSpringRange', message, limit: tide.meanNeapRange });
+  }
+  return problems;
 }
 
 /** The same of the evidence of trials, found at `path`. */

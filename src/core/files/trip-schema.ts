@@ -8,7 +8,7 @@ import { parseJsonText } from './json-text.ts';
 import { loadSchema } from './load-schema.ts';
 import { plainProblem } from './plain-value.ts';
 import type { Same } from './same-shape.ts';
-import { above, between, list, text, wordOr } from './schema-parts.ts';
+import { above, between, list, objectWith, text, wordOr } from './schema-parts.ts';
 import { trialsSchema } from './trials-schema.ts';
 import { contradictions } from './trip-contradictions.ts';
 import { problemOf } from './trip-words.ts';
@@ -17,6 +17,8 @@ import { problemOf } from './trip-words.ts';
 const TEXT_LIMIT = 2e6;
 const LIMITS = { depth: 16, entries: 100_000 };
 const WAYPOINTS = 5000;
+/** A fortnight by the hour. */
+const FORECAST_ENTRIES = 400;
 /** A week, s. */
 const LONGEST_STAY = 604_800;
 
@@ -34,27 +36,58 @@ const waypointSchema = v.strictObject({
   speed: v.optional(speedSchema),
 });
 
-const conditionsSchema = v.strictObject({
-  departure: v.optional(
-    v.pipe(
-      v.string(),
-      v.check(describesTime, 'must be a date and time with its offset, such as 2026-07-15T09:30:00+01:00'),
-    ),
+const timeSchema = v.pipe(
+  v.string(),
+  v.check(describesTime, 'must be a date and time with its offset, such as 2026-07-15T09:30:00+01:00'),
+);
+
+const windFields = { fromDeg: between(0, 360), speed: between(0, 80) };
+const forecastSchema = v.strictObject({
+  forecast: list(
+    v.strictObject({ time: timeSchema, ...windFields, gust: v.optional(between(0, 120)) }),
+    1,
+    FORECAST_ENTRIES,
   ),
+});
+
+const streamSchema = v.strictObject({ setDeg: between(0, 360), rate: between(0, 10) });
+const streamPlaceSchema = v.strictObject({
+  name: text,
+  lat: between(-85, 85),
+  lon: between(-180, 180),
+  firstHour: between(-13, 13),
+  springs: list(streamSchema, 1, 26),
+  neaps: list(streamSchema, 1, 26),
+});
+
+/** Of the greatest tides on Earth: ranges to 17 m. */
+const tideSchema = v.strictObject({
+  port: text,
+  highWater: timeSchema,
+  range: between(0, 20),
+  meanSpringRange: between(0, 20),
+  meanNeapRange: between(0, 20),
+  highWaterHeight: v.optional(between(-20, 40)),
+});
+
+const conditionsSchema = v.strictObject({
+  departure: v.optional(timeSchema),
   wind: v.optional(
     wordOr(
-      v.literal('calm', 'must be "calm" or a direction and a speed'),
-      v.strictObject({ fromDeg: between(0, 360), speed: between(0, 80) }),
+      v.literal('calm', 'must be "calm", a direction and a speed, or a forecast'),
+      objectWith('forecast', forecastSchema, v.strictObject(windFields)),
     ),
   ),
   stream: v.optional(
-    wordOr(
-      v.literal('slack', 'must be "slack" or a direction and a rate'),
-      v.strictObject({ setDeg: between(0, 360), rate: between(0, 10) }),
-    ),
+    wordOr(v.picklist(['slack', 'by-tide'], 'must be "slack", "by-tide" or a direction and a rate'), streamSchema),
   ),
+  streamPlaces: v.optional(list(streamPlaceSchema, 0, 100)),
+  tide: v.optional(tideSchema),
   sea: v.optional(
-    wordOr(v.literal('calm', 'must be "calm" or a wave height'), v.strictObject({ height: between(0, 20) })),
+    wordOr(
+      v.literal('calm', 'must be "calm", a wave height or a swell'),
+      objectWith('swell', v.strictObject({ swell: between(0, 20) }), v.strictObject({ height: between(0, 20) })),
+    ),
   ),
   water: v.picklist(['sea', 'fresh']),
   batteryTemperatureC: v.optional(between(-40, 70)),
@@ -74,6 +107,7 @@ const policySchema = v.strictObject({
   drawnFactor: v.optional(between(1, 3)),
   maxWind: v.optional(between(0, 80)),
   maxWave: v.optional(between(0, 20)),
+  depth: v.optional(between(0, 20)),
   timeAllowed: v.optional(above(0, LONGEST_STAY)),
 });
 

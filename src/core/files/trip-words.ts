@@ -117,8 +117,23 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   stream: ['stream'],
   setDeg: ['direction', 'degrees'],
   rate: ['rate', 'm/s'],
+  forecast: ['list of forecast winds'],
+  time: ['time'],
+  gust: ['gust', 'm/s'],
+  streamPlaces: ['list of places with streams'],
+  firstHour: ['first hour from high water'],
+  springs: ['list of streams at springs'],
+  neaps: ['list of streams at neaps'],
+  tide: ['tide'],
+  port: ['standard port'],
+  highWater: ['time of high water'],
+  range: ['range of the tide', 'm'],
+  meanSpringRange: ['mean range at springs', 'm'],
+  meanNeapRange: ['mean range at neaps', 'm'],
+  highWaterHeight: ['height of high water', 'm'],
   sea: ['sea state'],
   height: ['wave height', 'm'],
+  swell: ['swell', 'm'],
   water: ['kind of water'],
   batteryTemperatureC: ['battery temperature', 'C'],
   policy: ['reserve and limits'],
@@ -129,6 +144,7 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   drawnFactor: ['factor on the drawn distance'],
   maxWind: ['wind limit', 'm/s'],
   maxWave: ['wave limit', 'm'],
+  depth: ['depth of water wanted', 'm'],
   timeAllowed: ['time allowed', 's'],
 };
 
@@ -145,6 +161,10 @@ const ENTRIES: Readonly<Record<string, string>> = {
   refills: 'refill',
   passes: 'pass',
   spent: 'time at a speed',
+  forecast: 'forecast wind',
+  streamPlaces: 'stream place',
+  springs: 'hour',
+  neaps: 'hour',
 };
 
 /** Parts worth naming when one of their fields is wrong; the others are clear from the field. */

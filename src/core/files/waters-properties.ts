@@ -73,7 +73,15 @@ export const KINDS: ReadonlyMap<unknown, Kind> = new Map<unknown, Kind>([
     {
       area: false,
       needed: { name },
-      optional: { id: name, access: text, fuel: flag, power: flag, hire_desk: flag, usable: text },
+      optional: {
+        id: name,
+        access: text,
+        fuel: flag,
+        power: flag,
+        hire_desk: flag,
+        usable: text,
+        dries_m: between(-200, 30, 'metres'),
+      },
     },
   ],
   ['stream', { area: false, needed: { name, hours }, optional: { id: name, flood_deg: degrees, ebb_deg: degrees } }],

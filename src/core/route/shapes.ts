@@ -48,6 +48,8 @@ export interface LandingProperties {
   readonly power?: boolean;
   readonly hire_desk?: boolean;
   readonly usable?: string;
+  /** Height of its foot above chart datum, m; negative is a least depth. */
+  readonly dries_m?: number;
 }
 
 /** Local waters as GeoJSON. Water is what is not land inside `bbox`; outside it nothing is known. */

@@ -20,6 +20,8 @@ export interface Stretch {
   readonly limitName?: string;
   /** Time stood still at its end, s. */
   readonly stop: number;
+  /** Its place among all stretches, where they are cut short for what changes by place. */
+  readonly spot?: number;
 }
 
 /** What a leg should not cross, or that it leaves the known waters. `at` is where that begins. */

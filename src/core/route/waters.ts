@@ -1,8 +1,11 @@
 import Flatbush from 'flatbush';
 import type { Position } from 'geojson';
+import type { Problem } from '../units/result.ts';
+import type { StreamPlace } from '../water/shapes.ts';
 import { interpolate, lonBetween } from './distance.ts';
 import { type ChartBox, type EdgeTree, edgeTree } from './edge-tree.ts';
 import type { LandingFeature, LatLon, WatersFile, ZoneFeature, ZoneKind, ZoneProperties } from './shapes.ts';
+import { streamPlaces } from './stream-places.ts';
 import { boundsOf, unfolded } from './water-bounds.ts';
 import { addMeetings, boxOf, type ChartLine, holds } from './zone-meetings.ts';
 
@@ -12,6 +15,9 @@ export interface Waters {
   /** What is known, in chart degrees; x may pass 180. Undefined: nothing is. */
   readonly bounds: ChartBox | undefined;
   readonly landings: readonly LandingFeature[];
+  /** Places whose streams are told by the hour from high water, and what is wrong with those left out. */
+  readonly streams: readonly StreamPlace[];
+  readonly streamsLeftOut: readonly Problem[];
   readonly zones: readonly ZoneProperties[];
   /** Polygons, each of the zone at the same place of `zoneOfPart`. */
   readonly parts: readonly EdgeTree[];
@@ -58,10 +64,13 @@ export function prepareWaters(file: WatersFile): Waters {
   const index = parts.length > 0 ? new Flatbush(parts.length) : undefined;
   for (const part of parts) index?.add(part.minX, part.minY, part.maxX, part.maxY);
   index?.finish();
+  const { places, leftOut } = streamPlaces(file);
   return {
     name: file.name,
     bounds,
     landings,
+    streams: places,
+    streamsLeftOut: leftOut,
     zones: zoneFeatures.map((feature) => feature.properties),
     parts,
     zoneOfPart,

@@ -1,7 +1,8 @@
 import { interpolate, legBetween } from './distance.ts';
+import { knownFetch, openToSea } from './known-fetch.ts';
 import type { LatLon } from './shapes.ts';
 import type { Waters } from './waters.ts';
-import { type Fetch, fetchAt } from './wind-fetch.ts';
+import type { Fetch } from './wind-fetch.ts';
 
 /** Places sampled along a leg lie at most this far apart, m. */
 const APART = 1000;
@@ -10,8 +11,12 @@ const NEAR = 250;
 /** Most places within one leg. */
 const MOST = 12;
 
-/** Worst fetch of a leg, by its place in the list, for a wind from a direction (true). */
-export type LegFetch = (leg: number, fromDeg: number) => Fetch;
+export interface LegFetch {
+  /** Worst fetch of a leg, by its place in the list, for a wind from a direction (true). */
+  (leg: number, fromDeg: number): Fetch;
+  /** Whether any place of a leg lies open to what is not known, so that a swell may come in. */
+  readonly open: (leg: number) => boolean;
+}
 
 /**
  * The longest fetch along each leg of a way, sampled at most 1 km apart on legs up to 11 km, ends included to 250 m. Make it
@@ -46,17 +51,22 @@ export function worstFetches(waters: Waters | undefined, legs: readonly { from: 
   const fetchOf = (place: number, fromDeg: number): Fetch => {
     const before = told[place];
     if (before?.fromDeg === fromDeg) return before.fetch;
-    const fetch = fetchAt(waters, places[place]!, fromDeg);
+    const fetch = knownFetch(waters, places[place]!, fromDeg);
     told[place] = { fromDeg, fetch };
     return fetch;
   };
-  return (leg, fromDeg) => {
+  const worst = (leg: number, fromDeg: number): Fetch => {
     const { first, last } = ofLeg[leg]!;
-    let worst = fetchOf(first, fromDeg);
+    let longest = fetchOf(first, fromDeg);
     for (let place = first + 1; place <= last; place++) {
       const found = fetchOf(place, fromDeg);
-      if (found.length > worst.length || worst.onLand) worst = found;
+      if (found.length > longest.length || longest.onLand) longest = found;
     }
-    return worst;
+    return longest;
   };
+  const open = (leg: number): boolean => {
+    const { first, last } = ofLeg[leg]!;
+    return places.slice(first, last + 1).some((place) => openToSea(waters, place));
+  };
+  return Object.assign(worst, { open });
 }

@@ -1,19 +1,26 @@
 import { PETROL_DENSITY } from '../units/constants.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
 import type { Prepared } from './prepare.ts';
+import type { Run } from './sail.ts';
 import { UNKNOWN } from './scenario.ts';
 import type { Assumption } from './shapes.ts';
 
 /** Everything the plan took for granted that the user did not say, each of which can be changed. */
 export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Assumption[] {
-  const { trip } = prepared;
+  const { trip, around } = prepared;
   const { conditions, load, policy, craft } = trip;
   const list: Assumption[] = [];
   if (load.fill === undefined) list.push({ code: 'fill', measure: 'share', value: UNKNOWN.fill[0] });
   else if (load.fillKnownBy === undefined) list.push({ code: 'fill-gauge' });
-  if (conditions.wind === undefined) list.push({ code: 'wind', measure: 'speed', value: UNKNOWN.headwindHome[0] });
-  if (conditions.stream === undefined) list.push({ code: 'stream', measure: 'speed', value: UNKNOWN.foulHome[0] });
-  if (conditions.sea === undefined) list.push({ code: 'sea', measure: 'length', value: fuel.run.scenario.waveHeight });
+  if (around.wind === undefined) list.push({ code: 'wind', measure: 'speed', value: UNKNOWN.headwindHome[0] });
+  if (around.stream === undefined) list.push({ code: 'stream', measure: 'speed', value: UNKNOWN.foulHome[0] });
+  if (!prepared.seaTold) list.push({ code: 'sea', measure: 'length', value: fuel.run.scenario.waveHeight });
+  else if (fuel.run.scenario.waves) {
+    const highest = Math.max(...fuel.run.sailed.map((s) => s.weather.waveHeight));
+    list.push({ code: 'sea-from-wind', measure: 'length', value: highest });
+  }
+  const places = streamPlacesUsed(fuel.run);
+  if (places.length > 0) list.push({ code: 'stream-by-tide', name: places.join(', ') });
   if (fuel.run.sailed.some((s) => s.speed < s.planned - 0.01)) list.push({ code: 'speed-in-waves' });
   if (craft.drive.kind === 'electric' && conditions.batteryTemperatureC === undefined) {
     list.push({ code: 'battery-temperature', value: UNKNOWN.batteryTemperatureC[0] });
@@ -34,4 +41,14 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   if (conditions.departure === undefined) list.push({ code: 'daylight' });
   list.push({ code: 'extra-load-at-centre' });
   return list;
+}
+
+/** Names of the places whose streams were taken, in the order they are met. */
+function streamPlacesUsed({ sailed, scenario: { stream, departs } }: Run): readonly string[] {
+  if (typeof stream !== 'function') return [];
+  const names = sailed.flatMap((s) => {
+    const found = stream(s.stretch, departs + s.at);
+    return found.known ? [found.place] : [];
+  });
+  return [...new Set(names)];
 }

@@ -8,9 +8,8 @@ import { fuelMass, usableFuel } from '../drive/tank.ts';
 import { balance as balanceOf, type LoadBalance } from '../load/balance.ts';
 import type { FloatLacks } from '../load/float-body.ts';
 import { type Float, floatOf } from '../load/float-of.ts';
-import { givenOf } from './prepare.ts';
-import { expected } from './scenario.ts';
 import type { Trip } from './shapes.ts';
+import { storeGiven } from './store-given.ts';
 
 /** The boat in motion: m/s; bow up in degrees; keel's aft end under the still water, m. */
 export interface Running {
@@ -37,9 +36,8 @@ export interface Attitude {
 const CLEAN = 1.23;
 
 /** Attitude of the trip's boat at departure; `speed` is the planned one, m/s. */
-export function attitudeOf({ craft, load, conditions, route }: Trip, speed: number): Attitude {
-  const given = givenOf({ craft, load, conditions, route, policy: { reserve: [] }, version: 1 });
-  const { fill, weighs, batteryTemperatureC } = expected(given);
+export function attitudeOf({ craft, load, conditions }: Trip, speed: number): Attitude {
+  const { fill, weighs, batteryTemperatureC } = storeGiven({ craft, load, conditions });
   const boat = boatOf(craft, conditions.water, batteryTemperatureC);
   const tanks = craft.store.kind === 'tank' ? craft.store.tanks : [];
   const storeMass = fuelMass(tanks, weighs);

@@ -1,6 +1,7 @@
 import { fuelMass } from '../drive/tank.ts';
 import { towResistance, towSpeedCap } from '../hull/tow.ts';
 import { balance } from '../load/balance.ts';
+import { strongestTold } from './around.ts';
 import { needAt } from './need.ts';
 import { AS_PLANNED, type Run, sail, wayIsClear } from './sail.ts';
 import { oneForceMore, type Scenario } from './scenario.ts';
@@ -45,7 +46,10 @@ export function contingencies(standing: Standing): readonly Contingency[] {
   const base: Scenario = run.scenario;
   const electric = trip.craft.drive.kind === 'electric';
   const list: Contingency[] = [];
-  const wind = base.wind?.speed ?? base.headwindHome ?? 0;
+  const { departs } = base;
+  const wind = base.wind
+    ? strongestTold(base.wind, departs, departs + prepared.around.horizon)
+    : (base.headwindHome ?? 0);
   list.push(answer(standing, 'headwind-home', { ...base, headwindHome: oneForceMore(wind) }));
   const slow = prepared.displacementSpeed;
   list.push(answer(standing, 'home-slow', { ...base, homeCap: slow }, { speed: slow }));

@@ -199,7 +199,8 @@ function reserveShare({ reserve }: Plan, usable: Amount): number {
 
 function usableNow(trip: Trip, waters: Waters | undefined, here: Here): Amount {
   const now = { ...trip, load: { ...trip.load, fill: here.fill } };
-  return prepare(now, waters).usable(expected(givenOf(now)));
+  const prepared = prepare(now, waters);
+  return prepared.usable(expected(givenOf(prepared)));
 }
 
 /** Where to turn on a way to a landing that keeps clear of the land; straight where none is found. */

@@ -121,8 +121,9 @@ function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spr
   let like: Run | undefined;
   let clear = false;
   for (const scenario of cases) {
-    if (!like || like.scenario.forward !== scenario.forward) {
-      // All cases share load, wind and sea; only the unknown seats differ.
+    const { forward, unslowed } = scenario;
+    if (!like || like.scenario.forward !== forward || like.scenario.unslowed !== unslowed) {
+      // All cases share load, wind and sea; the unknown seats differ, and whether the waves slow the boat.
       like = undefined;
       clear = wayIsClear(prepared, scenario, tweak);
     }

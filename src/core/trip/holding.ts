@@ -49,7 +49,7 @@ export function humpVerdict(margin: number): Verdict {
  * the boat at all; and with an unknown seat each also as if it were at the other end.
  */
 export function asked(prepared: Prepared, run: Run): readonly Sailed[] {
-  const flat = prepared.trip.conditions.sea !== undefined;
+  const flat = prepared.seaTold;
   const calmed = flat && run.scenario.unslowed;
   if (!calmed && prepared.forwardMoment === 0 && run.sailed.every((s) => s.speed >= s.planned)) return run.sailed;
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);

@@ -1,6 +1,8 @@
 import { regime } from '../hull/regime.ts';
+import { compass } from '../route/distance.ts';
+import { DEGREE } from '../units/convert.ts';
 import type { Prepared } from './prepare.ts';
-import type { Run } from './sail.ts';
+import type { Run, Sailed } from './sail.ts';
 import type { LegPlan } from './shapes.ts';
 
 /** The stretches of a run as the plan shows them; the band of what is left opens with the share of need used. */
@@ -14,40 +16,84 @@ export function legPlans(
   // Half of the manoeuvring comes before the first leg, half after the last.
   let used = run.manoeuvring / 2;
   const fromHere = needFromEach(run);
-  return run.sailed.map((s, i) => {
-    used += s.use;
+  const legs: LegPlan[] = [];
+  for (let first = 0; first < run.sailed.length; ) {
+    let next = first + 1;
+    while (next < run.sailed.length && oneStretch(run.sailed[first]!, run.sailed[next]!)) next++;
+    const pieces = run.sailed.slice(first, next);
+    const whole = pieces.length === 1 ? pieces[0]! : merged(pieces);
+    const last = pieces.at(-1)!;
+    used += whole.use;
     // A trip that cannot be sailed has no share to open the band with.
     const share = run.need > 0 ? used / run.need : 0;
     const spread = run.possible
       ? { low: usable - shareOf(share, need.high), high: usable - shareOf(share, need.low) }
       : { low: usable - used, high: usable - used };
-    const leg: LegPlan = {
-      leg: s.stretch.leg,
-      from: s.stretch.from,
-      to: s.stretch.to,
-      part: s.stretch.part,
-      distance: s.stretch.distance,
-      trackDeg: s.stretch.trackDeg,
-      steerDeg: s.steerDeg,
-      speedThroughWater: s.speed,
-      speedOverGround: s.ground,
-      ...(s.stretch.limit !== undefined && { limit: s.stretch.limit }),
-      ...(s.stretch.limitName !== undefined && { limitName: s.stretch.limitName }),
-      time: s.time,
-      use: s.use,
-      flow: s.flow,
-      rpm: s.steady.drive.rpm,
-      throttle: s.steady.drive.throttle,
-      trimDeg: s.steady.hull.trimDeg,
-      regime: regime(s.steady.hull.froudeVolume),
+    const { stretch, steady } = whole;
+    legs.push({
+      leg: stretch.leg,
+      from: stretch.from,
+      to: last.stretch.to,
+      part: stretch.part,
+      distance: stretch.distance,
+      trackDeg: stretch.trackDeg,
+      steerDeg: whole.steerDeg,
+      speedThroughWater: whole.speed,
+      speedOverGround: whole.ground,
+      ...(stretch.limit !== undefined && { limit: stretch.limit }),
+      ...(stretch.limitName !== undefined && { limitName: stretch.limitName }),
+      time: whole.time,
+      use: whole.use,
+      flow: whole.flow,
+      rpm: steady.drive.rpm,
+      throttle: steady.drive.throttle,
+      trimDeg: steady.hull.trimDeg,
+      regime: regime(steady.hull.froudeVolume),
       left: { low: spread.low, median: usable - used, high: spread.high },
-      needFromHere: fromHere[i]!,
+      needFromHere: fromHere[first]!,
       startsAt,
-      stop: s.stretch.stop,
-    };
-    startsAt += s.time + s.stretch.stop;
-    return leg;
-  });
+      stop: last.stretch.stop,
+      headwind: whole.weather.headwind,
+      waveHeight: whole.weather.waveHeight,
+      ...(whole.stream && { stream: whole.stream }),
+    });
+    startsAt += whole.time + last.stretch.stop;
+    first = next;
+  }
+  return legs;
+}
+
+/** Pieces of one stretch, cut only because wind or stream change along it. */
+function oneStretch({ stretch: a }: Sailed, { stretch: b }: Sailed): boolean {
+  return a.spot !== undefined && a.leg === b.leg && a.part === b.part && a.limitName === b.limitName && a.stop === 0;
+}
+
+/** A stretch as the sum of its pieces; what strains the boat is that of the piece that strains it most. */
+function merged(pieces: readonly Sailed[]): Sailed {
+  const hardest = pieces.reduce((a, b) => (b.steady.drive.throttle > a.steady.drive.throttle ? b : a));
+  const sum = (of: (s: Sailed) => number): number => pieces.reduce((total, s) => total + of(s), 0);
+  const distance = sum((s) => s.stretch.distance);
+  const time = sum((s) => s.time);
+  const possible = pieces.every((s) => s.possible);
+  const mean = (of: (s: Sailed) => number): number => (possible ? sum((s) => of(s) * s.time) / time : of(hardest));
+  const east = mean((s) => Math.sin(s.steerDeg * DEGREE));
+  const north = mean((s) => Math.cos(s.steerDeg * DEGREE));
+  return {
+    ...hardest,
+    stretch: { ...pieces[0]!.stretch, distance },
+    possible,
+    steerDeg: compass(Math.atan2(east, north) / DEGREE),
+    speed: mean((s) => s.speed),
+    ground: possible ? distance / time : 0,
+    time,
+    use: sum((s) => s.use),
+    flow: mean((s) => s.flow),
+    weather: {
+      headwind: pieces.reduce((most, s) => Math.max(most, s.weather.headwind), -Infinity),
+      waveHeight: pieces.reduce((most, s) => Math.max(most, s.weather.waveHeight), 0),
+    },
+    stream: pieces.reduce((a, b) => ((b.stream?.rate ?? 0) > (a.stream?.rate ?? 0) ? b : a)).stream,
+  };
 }
 
 /** Nothing of an endless need is nothing. */

@@ -3,7 +3,7 @@ import { needAt } from './need.ts';
 import type { Amount } from './shapes.ts';
 import { withGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
-import { turnStretch, wayBack } from './turn-back.ts';
+import { wayBack } from './turn-back.ts';
 
 /** What must still be aboard, and by when, where a leg ends. Amounts kg or J, times s from departure. */
 export interface Minimum {
@@ -39,7 +39,10 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
   const doubt = Math.max(needAt(spread, 0.95) / run.need, 1);
   const keeping = (need: number): number => Math.max(need + reserve, need * doubt);
   const { mirrored, walked, stretches } = wayBack(prepared, run);
-  const easy = walked.map((s, i) => Math.min(turnStretch(prepared, run, s, 'best').needBack, stretches[i]!.needBack));
+  const { varies } = prepared.around;
+  const easy = wayBack(prepared, run, 'best').stretches.map(({ needBack }, i) =>
+    varies ? needBack : Math.min(needBack, stretches[i]!.needBack),
+  );
   const points = trip.route.waypoints;
   const closes = trip.route.shape !== 'one-way';
   const half = run.manoeuvring / 2;
@@ -69,7 +72,8 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
     const needed = run.need - used;
     const remaining = run.time - arrives;
     // Home is behind, and on a trip that comes home also ahead.
-    const onward = closes && needed < back;
+    // By the hour the way back was sailed anew only as far as the turn; past it the way on is the way home.
+    const onward = closes && (needed < back || (varies && !out && mirrored));
     const home = onward ? needed : back;
     const allowed = trip.policy.timeAllowed;
     const waypoint = waypointOf(s.stretch.leg, points.length, mirrored);
@@ -84,7 +88,7 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
       left: usable - used,
       goOn: keeping(needed),
       home: keeping(home),
-      homeEasy: keeping(Math.min(backEasy, home)),
+      homeEasy: keeping(varies && !out && mirrored ? home : Math.min(backEasy, home)),
       homeTime: onward ? remaining : backTime,
       ...(allowed !== undefined && { latest: arrives + allowed - run.time }),
     });

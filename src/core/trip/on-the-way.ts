@@ -4,9 +4,9 @@ import { balance as balanceOf, type LoadBalance } from '../load/balance.ts';
 import { equilibrium, type Floating } from '../load/equilibrium.ts';
 import { weightOf } from '../load/float-of.ts';
 import type { Aboard, Load } from '../load/shapes.ts';
-import { givenOf, prepare } from './prepare.ts';
-import { expected } from './scenario.ts';
+import { prepare } from './prepare.ts';
 import type { Plan, Trip } from './shapes.ts';
+import { storeGiven } from './store-given.ts';
 
 /** What comes aboard at the turn, kg, and who sits elsewhere from there on. */
 export interface Underway {
@@ -42,7 +42,7 @@ export function onTheWay(
 ): readonly OnTheWay[] {
   const prepared = prepare(trip, undefined);
   const { craft } = trip;
-  const { weighs, fill, batteryTemperatureC } = expected(givenOf(trip));
+  const { weighs, fill, batteryTemperatureC } = storeGiven(trip);
   const boat = prepared.boatAt(batteryTemperatureC);
   const full = prepared.storeMass(weighs);
   const turn = plan.legs.findLast(({ part }) => part === 'out');

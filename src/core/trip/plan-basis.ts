@@ -44,10 +44,10 @@ export function planBasis(prepared: Prepared, use = 1): PlanBasis {
 
 /** Labouring at the hump on the way home is credible in an unknown or real sea, or where the hump is barely crossed. */
 function credibleHump(
-  { trip }: Prepared,
+  { trip, seaTold }: Prepared,
   { scenario }: Run,
   { margin, speed }: { readonly margin: number; readonly speed: number },
 ): number | undefined {
-  const rough = trip.conditions.sea === undefined || scenario.waveHeight > FLAT * trip.craft.hull.length;
+  const rough = !seaTold || scenario.waveHeight > FLAT * trip.craft.hull.length;
   return margin < Infinity && (rough || margin < LABOURING) ? speed : undefined;
 }

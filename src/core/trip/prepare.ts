@@ -2,7 +2,7 @@ import type { Station } from '../craft/shapes.ts';
 import { type Boat, boatOf } from '../curve/boat.ts';
 import { usableCharge } from '../drive/battery.ts';
 import { idleFlow } from '../drive/demand.ts';
-import { FULL_FILL, fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
+import { fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
 import { type BalanceBase, balanceBase } from '../load/balance.ts';
 import { type FloatBody, floatBody } from '../load/float-body.ts';
 import { placed } from '../load/placing.ts';
@@ -11,14 +11,20 @@ import { sailedLegs } from '../route/sailed-legs.ts';
 import { type Hazard, type Stretch, splitLegs } from '../route/split-legs.ts';
 import type { Waters } from '../route/waters.ts';
 import { GRAVITY } from '../units/constants.ts';
+import { type Around, aroundOf } from './around.ts';
+import { cutByPlace } from './cut-by-place.ts';
 import { DRAWN_FACTOR, MANOEUVRING } from './defaults.ts';
-import { badCases, expected, type Given, type Scenario } from './scenario.ts';
+import { badCases, expected, type Given, type Scenario, seaTold } from './scenario.ts';
 import type { Trip } from './shapes.ts';
+import { givenFill, storeGiven } from './store-given.ts';
 
 /** A trip with all that does not change between its runs. */
 export interface Prepared {
   readonly trip: Trip;
   readonly waters: Waters | undefined;
+  readonly around: Around;
+  /** The waves are given, or follow from wind and waters. */
+  readonly seaTold: boolean;
   readonly base: BalanceBase;
   /** What keeps the boat up; undefined where its record does not tell. */
   readonly body: FloatBody | undefined;
@@ -65,17 +71,25 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
     }
     return boat;
   };
-  const boat = boatAt(expected(givenOf(trip)).batteryTemperatureC);
+  const boat = boatAt(storeGiven(trip).batteryTemperatureC);
+  const stretches = cut.stretches.map((s) => ({ ...s, distance: s.distance * drawnFactor }));
+  const displacementSpeed = 0.35 * Math.sqrt(GRAVITY * craft.hull.wettedLength);
+  const around = aroundOf(trip, waters, legs, {
+    distance: stretches.reduce((sum, s) => sum + s.distance, 0),
+    slowest: displacementSpeed,
+  });
   const store = craft.store;
   const body = floatBody(craft.hull);
   return {
     trip,
     waters,
+    around,
+    seaTold: seaTold(conditions, around),
     base,
     body: typeof body === 'string' ? undefined : body,
     unknownSeats,
     forwardMoment: unknownSeats.length > 0 ? balanceBase(craft, seatedForward(trip)).momentX - base.momentX : 0,
-    stretches: cut.stretches.map((s) => ({ ...s, distance: s.distance * drawnFactor })),
+    stretches: around.varies ? cutByPlace(stretches) : stretches,
     hazards: cut.hazards,
     turningIndex,
     manoeuvring: policy.manoeuvring ?? MANOEUVRING,
@@ -86,7 +100,7 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
         : store.batteries.reduce((sum, b) => sum + b.energyWh * 3600 * b.health, 0),
     burns: store.kind === 'tank',
     idle: idleFlow(boat.model),
-    displacementSpeed: 0.35 * Math.sqrt(GRAVITY * craft.hull.wettedLength),
+    displacementSpeed,
     covariance: boat.factors.covariance,
     density: boat.water.density,
     boatAt,
@@ -108,11 +122,12 @@ export interface WhatIf {
 }
 
 /** What a trip says, or what is asked of it instead. */
-export function givenOf(trip: Trip, { fill, windSpeed }: WhatIf = {}): Given {
+export function givenOf({ trip, around }: Pick<Prepared, 'trip' | 'around'>, whatIf: WhatIf = {}): Given {
+  const { fill, windSpeed } = whatIf;
   const { conditions, craft, route } = trip;
   const oneWay = route.shape === 'one-way';
   const weighs = fill ?? trip.load.fill;
-  return { conditions, oneWay, fill: fill ?? givenFill(trip), weighs, windSpeed, length: craft.hull.length };
+  return { conditions, around, oneWay, fill: fill ?? givenFill(trip), weighs, windSpeed, length: craft.hull.length };
 }
 
 /**
@@ -125,7 +140,7 @@ export function scenariosOf(
   whatIf?: WhatIf,
 ): { readonly shown: readonly Scenario[]; readonly bad: readonly Scenario[] } {
   const { craft } = prepared.trip;
-  const given = givenOf(prepared.trip, whatIf);
+  const given = givenOf(prepared, whatIf);
   const home = { slow: prepared.displacementSpeed, hump: humpSpeed, electric: craft.drive.kind === 'electric' };
   const slowed = expected(given);
   const shown = slowed.waveHeight > 0 ? [{ ...slowed, unslowed: true }, slowed] : [slowed];
@@ -144,9 +159,4 @@ function seatedForward({ craft, load }: Trip): Load {
   const at = fore ?? { x: craft.hull.wettedLength / 2, y: 0 };
   const { unknownSeats } = placed(craft.hull, load);
   return { ...load, items: load.items.map((item) => (unknownSeats.includes(item.id) ? { ...item, at } : item)) };
-}
-
-/** The fill as given, where a full tank holds no more than leaves the petrol room to expand. */
-export function givenFill({ load, craft }: Trip): number | undefined {
-  return load.fill !== undefined && craft.store.kind === 'tank' ? Math.min(load.fill, FULL_FILL) : load.fill;
 }

@@ -101,7 +101,7 @@ function costsAlong(
         ...slowed,
         stop: 0,
       } as const;
-      known = needPerMetre(prepared, scenario, stretch);
+      known = needPerMetre(prepared, { ...scenario, waves: undefined }, stretch, run.time);
       costs.set(key, known);
     }
     return known;

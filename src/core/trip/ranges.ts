@@ -19,17 +19,15 @@ export function ranges(prepared: Prepared, run: Run, available: number): Ranges 
   const start = outward[0]!.stretch.from;
   const turn = outward.at(-1)!.stretch.to;
   const { trackDeg } = legBetween(start, turn);
-  const out = needPerMetre(prepared, run.scenario, { ...longest.stretch, part: 'out', trackDeg });
-  const home = needPerMetre(prepared, run.scenario, {
-    ...longest.stretch,
-    part: 'home',
-    trackDeg: compass(trackDeg + 180),
-  });
+  const out = needPerMetre(prepared, run.scenario, { ...longest.stretch, part: 'out', trackDeg }, run.time);
+  const back = { ...longest.stretch, part: 'home' as const, trackDeg: compass(trackDeg + 180) };
+  const home = needPerMetre(prepared, run.scenario, back, run.time);
   // Nobody promised a one-way trip fair wind and stream: what is unknown stands against it too.
   const alone = needPerMetre(
     prepared,
     { ...run.scenario, oneWay: true },
     { ...longest.stretch, part: 'out', trackDeg },
+    run.time,
   );
   const left = Math.max(available - run.manoeuvring, 0);
   return { oneWay: left / Math.max(out, alone), outAndHome: left / (out + home) };

@@ -8,6 +8,7 @@ import type { Stretch } from '../route/split-legs.ts';
 import { headwind } from '../water/headwind.ts';
 import { planingSpeedKept } from '../water/sea-speed.ts';
 import type { Stream } from '../water/shapes.ts';
+import { byTime, strongestTold, type Way, windThen } from './around.ts';
 import type { Prepared } from './prepare.ts';
 import type { Scenario } from './scenario.ts';
 
@@ -38,6 +39,9 @@ export interface Sailed {
   readonly afloat: Afloat;
   /** The speed planned, where sea or drive allow less. */
   readonly planned: number;
+  /** Instant for which wind and stream were taken, s from departure. */
+  readonly at: number;
+  readonly stream: Stream | undefined;
 }
 
 export interface Run {
@@ -107,8 +111,9 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
       continue;
     }
     const afloat = afloatIn(prepared, scenario, store, { tweak, charge });
-    const weather = weatherOn(stretch, scenario);
-    const stream = streamOn(stretch, scenario);
+    const at = time + halfOf(prepared, stretch);
+    const weather = weatherOn(stretch, scenario, at);
+    const stream = streamOn(stretch, scenario, at);
     const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);
     const known = options.yielding ? yieldTo(boat, afloat, weather, wanted, options.clear === true) : undefined;
     const speed = known?.speed ?? wanted;
@@ -143,6 +148,8 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
       // Judged by what the battery gives at the end of the stretch, when it gives least.
       afloat: prepared.burns ? afloat : { ...afloat, charge },
       planned,
+      at,
+      stream,
     });
     need += use;
     if (stretch.part === 'out') needOut += use;
@@ -193,29 +200,51 @@ export function afloatIn(
   return { mass: mass + tweak.extraMass, lcg: moment / mass, airArea: base.airArea, charge };
 }
 
-/** Wind, waves and tow of a stretch. */
-function weatherOn(stretch: Stretch, scenario: Scenario): Weather {
-  const { waveHeight, tow } = scenario;
+/** About half the time that a stretch takes, s; only what changes by the hour depends on it. */
+function halfOf({ around, displacementSpeed }: Prepared, { distance, speed, limit = Infinity }: Stretch): number {
+  if (!around.varies) return 0;
+  return distance / (2 * Math.min(typeof speed === 'number' ? speed : displacementSpeed, limit));
+}
+
+/** Wind, waves and tow of a stretch, `at` s after departure. */
+export function weatherOn(stretch: Stretch, scenario: Scenario, at: number): Weather {
+  const { tow } = scenario;
   const towing = tow && (scenario.oneWay || stretch.part === 'home');
-  return { headwind: windOn(stretch, scenario), waveHeight, ...(towing && { tow }) };
+  return {
+    headwind: windOn(stretch, scenario, at),
+    waveHeight: wavesOn(stretch, scenario, at),
+    ...(towing && { tow }),
+  };
 }
 
-/** Wind from ahead along a stretch, m/s. */
-export function windOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): number {
-  const home = scenario.oneWay || stretch.part === 'home';
+/** Significant height of the waves on a stretch, m. */
+function wavesOn({ leg }: Stretch, { waves, waveHeight, departs }: Scenario, at: number): number {
+  return waves ? waves(leg, departs + at).height : waveHeight;
+}
+
+/** Wind from ahead along a way, m/s; where a forecast tells none, what the scenario takes for that. */
+export function windOn(way: Pick<Way, 'part' | 'trackDeg'>, scenario: Scenario, at: number): number {
+  const home = scenario.oneWay || way.part === 'home';
   if (scenario.headwindHome !== undefined && home) return scenario.headwindHome;
-  const { wind, eased } = scenario;
+  const { wind, eased, departs, untold } = scenario;
   if (!wind) return 0;
-  const ahead = headwind(wind, stretch.trackDeg);
-  return eased ? Math.max(ahead, headwind(eased, stretch.trackDeg)) : ahead;
+  const now = windThen(wind, departs + at);
+  if (!now) return untold.headwind;
+  const ahead = headwind(now, way.trackDeg);
+  const before = eased && windThen(eased, departs + at);
+  return before ? Math.max(ahead, headwind(before, way.trackDeg)) : ahead;
 }
 
-/** The stream on a stretch, undefined for slack water. */
-export function streamOn(stretch: { part: 'out' | 'home'; trackDeg: number }, scenario: Scenario): Stream | undefined {
-  if (scenario.foulHome !== undefined && (scenario.oneWay || stretch.part === 'home')) {
-    return { setDeg: (stretch.trackDeg + 180) % 360, rate: scenario.foulHome };
+/** The stream on a way, undefined for slack water; where streams by tide tell none, what the scenario takes against it. */
+export function streamOn(way: Way, scenario: Scenario, at: number): Stream | undefined {
+  const against = (way.trackDeg + 180) % 360;
+  if (scenario.foulHome !== undefined && (scenario.oneWay || way.part === 'home')) {
+    return { setDeg: against, rate: scenario.foulHome };
   }
-  return scenario.stream;
+  const { stream, departs, untold } = scenario;
+  if (typeof stream !== 'function') return stream;
+  const found = stream(way, departs + at);
+  return found.known ? found.stream : { setDeg: against, rate: untold.foul };
 }
 
 /** Planned speed after zone limit, sea and the scenario's way home. */
@@ -248,7 +277,7 @@ export function wantedSpeed(
   }
   const limited = stretch.limit !== undefined ? Math.min(speed, stretch.limit) : speed;
   if (scenario.unslowed) return { planned: limited, wanted: limited };
-  return { planned: limited, wanted: inWaves(prepared, boat, afloat, limited, scenario.waveHeight) };
+  return { planned: limited, wanted: inWaves(prepared, boat, afloat, limited, weather.waveHeight) };
 }
 
 /** Planing speed kept in this sea; too little of it left to plane on is displacement speed. */
@@ -269,11 +298,19 @@ const CLEARLY = 1.03;
 export function wayIsClear(prepared: Prepared, scenario: Scenario, tweak: Tweak): boolean {
   const full = afloatIn(prepared, scenario, prepared.storeMass(scenario.weighs), { tweak, charge: 0 });
   const empty = afloatIn(prepared, scenario, 0, { tweak });
-  let headwind = -Infinity;
-  for (const stretch of prepared.stretches) headwind = Math.max(headwind, windOn(stretch, scenario));
   const boat = prepared.boatAt(scenario.batteryTemperatureC);
   const afloat = { ...full, lcg: Math.min(full.lcg, empty.lcg) };
+  const headwind = strongestAhead(prepared, scenario);
   return humpOf(boat, afloat, { headwind, waveHeight: scenario.waveHeight }).margin >= CLEARLY;
+}
+
+/** Wind from ahead that no stretch of a run has more of, m/s; by time, the strongest of the day from anywhere. */
+function strongestAhead({ stretches, around }: Prepared, scenario: Scenario): number {
+  const { wind, headwindHome = 0, departs, untold } = scenario;
+  if (wind && byTime(wind)) {
+    return Math.max(strongestTold(wind, departs, departs + around.horizon), headwindHome, untold.headwind);
+  }
+  return stretches.reduce((most, stretch) => Math.max(most, windOn(stretch, scenario, 0)), -Infinity);
 }
 
 /** To what a yielded speed is found, m/s. */

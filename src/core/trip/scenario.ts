@@ -1,19 +1,29 @@
 import type { Weather } from '../curve/steady.ts';
 import { FULL_FILL } from '../drive/tank.ts';
-import type { Conditions, Stream, Wind } from '../water/shapes.ts';
+import { LONGEST_FETCH } from '../route/wind-fetch.ts';
+import { windSea } from '../water/sea-growth.ts';
+import type { Conditions, Stream } from '../water/shapes.ts';
+import { type Around, byTime, type StreamLaw, strongestTold, type WindLaw, withSpeeds } from './around.ts';
+import { highestWaves, type LegWaves, legWaves } from './leg-waves.ts';
 import type { BadCaseKind } from './shapes.ts';
 
 /** Weather, water and tank that one run of a trip assumes. Amounts in SI; shares 0 to 1. */
 export interface Scenario {
-  readonly wind: Wind | undefined;
+  /** s since 1970; 0 where it does not matter. */
+  readonly departs: number;
+  readonly wind: WindLaw | undefined;
   /** The wind before it freshened: from astern more of it would be a gift. */
-  readonly eased?: Wind | undefined;
+  readonly eased?: WindLaw | undefined;
   /** Dead ahead on every leg home in place of `wind`, m/s. */
   readonly headwindHome: number | undefined;
-  readonly stream: Stream | undefined;
+  readonly stream: Stream | StreamLaw | undefined;
   /** Straight against every leg home in place of `stream`, m/s. */
   readonly foulHome: number | undefined;
+  /** Against every way to which forecast or streams by tide say nothing: wind from ahead and stream, m/s. */
+  readonly untold: { readonly headwind: number; readonly foul: number };
+  /** Significant, m; where the waves go by leg and time, the highest of them. */
   readonly waveHeight: number;
+  readonly waves?: LegWaves | undefined;
   /** On a trip one way `headwindHome` and `foulHome` hold on every leg. */
   readonly oneWay: boolean;
   /** Planned speeds are kept whatever the waves: nobody knows whether they are there. */
@@ -57,6 +67,7 @@ export function oneForceMore(speed: number): number {
 /** What somebody said of a trip, or asks "what if" about. */
 export interface Given {
   readonly conditions: Conditions;
+  readonly around: Around;
   readonly oneWay: boolean;
   readonly fill: number | undefined;
   /** Of the hull, m. */
@@ -68,22 +79,58 @@ export interface Given {
 }
 
 /** The plan that is shown: what was given, and the stated assumption for the rest. */
-export function expected({ conditions, oneWay, fill, weighs, windSpeed, length }: Given): Scenario {
-  const { wind, stream, sea } = conditions;
-  const blowing = typeof wind === 'object' ? wind : undefined;
+export function expected(given: Given): Scenario {
+  const { conditions, around, oneWay, fill, weighs, windSpeed } = given;
+  const { wind, stream } = around;
+  const blowing = typeof wind === 'object' ? asSpeed(wind, windSpeed, around) : undefined;
   const ahead = windSpeed ?? (wind === undefined ? UNKNOWN.headwindHome[0] : undefined);
   return {
-    wind: blowing && windSpeed !== undefined ? { ...blowing, speed: windSpeed } : blowing,
+    departs: around.departs ?? 0,
+    wind: blowing,
     headwindHome: blowing ? undefined : ahead,
-    stream: typeof stream === 'object' ? stream : undefined,
+    stream: stream === 'slack' ? undefined : stream,
     foulHome: stream === undefined ? UNKNOWN.foulHome[0] : undefined,
-    waveHeight: sea === undefined ? UNKNOWN.waves[0] * length : sea === 'calm' ? 0 : sea.height,
+    untold: { headwind: UNKNOWN.headwindHome[0], foul: UNKNOWN.foulHome[0] },
+    ...seaOf(given, blowing, UNKNOWN.waves[0]),
     oneWay,
     fill: fill ?? UNKNOWN.fill[0],
     weighs: weighs ?? FULL_FILL,
     batteryTemperatureC: conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
     kinds: [],
   };
+}
+
+/** The wind with this as its strongest, m/s; undefined: a calm forecast has no direction to blow from. */
+function asSpeed(wind: WindLaw, windSpeed: number | undefined, around: Around): WindLaw | undefined {
+  if (windSpeed === undefined) return wind;
+  if (!byTime(wind)) return { ...wind, speed: windSpeed };
+  const now = strongest(wind, around);
+  return now > 0 ? withSpeeds(wind, (speed) => (speed * windSpeed) / now) : undefined;
+}
+
+function strongest(wind: WindLaw, { departs = 0, horizon }: Around): number {
+  return strongestTold(wind, departs, departs + horizon);
+}
+
+/** Whether the waves are given, or follow from a wind over local waters. */
+export function seaTold({ sea }: Conditions, { wind, fetch }: Around): boolean {
+  return sea === 'calm' || (sea !== undefined && 'height' in sea) || (wind !== undefined && fetch !== undefined);
+}
+
+/** Waves as given, or raised by the wind over the fetch of each leg, or `unknown` times the length of the hull. */
+function seaOf(
+  { conditions: { sea }, around, length }: Given,
+  blowing: WindLaw | undefined,
+  unknown: number,
+): Pick<Scenario, 'waveHeight' | 'waves'> {
+  if (sea === 'calm') return { waveHeight: 0 };
+  if (sea && 'height' in sea) return { waveHeight: sea.height };
+  const swell = sea?.swell ?? 0;
+  const { wind, fetch, legs, departs = 0, horizon, varies } = around;
+  if (wind === undefined || !fetch) return { waveHeight: Math.max(unknown * length, swell) };
+  if (!blowing) return { waveHeight: swell };
+  const waves = legWaves(blowing, fetch, swell);
+  return { waveHeight: highestWaves(waves, legs, departs, departs + horizon, varies), waves };
 }
 
 /** How a bad trip home may go, beyond wind and water. */
@@ -100,29 +147,45 @@ export interface HomeRuns {
  * at the planned speed, once home at displacement speed and, where credible, once labouring at the hump.
  */
 export function badCases(given: Given, home: HomeRuns): readonly Scenario[] {
-  const { conditions, fill } = given;
+  const { conditions, around, fill } = given;
   const base = expected(given);
-  const unknownWind = conditions.wind === undefined && given.windSpeed === undefined;
+  const unknownWind = around.wind === undefined && given.windSpeed === undefined;
+  const unknownStream = around.stream === undefined;
   const cold = home.electric && conditions.batteryTemperatureC === undefined;
   const kinds: BadCaseKind[] = [unknownWind ? 'home-headwind' : 'wind-fresher'];
-  if (conditions.stream === undefined) kinds.push('home-foul-stream');
+  if (unknownStream) kinds.push('home-foul-stream');
   if (fill === undefined) kinds.push('less-in-tank');
   if (cold) kinds.push('cold-battery');
-  const freshened = base.wind && { ...base.wind, speed: oneForceMore(base.wind.speed) };
+  const freshened = base.wind && withSpeeds(base.wind, oneForceMore);
   // Calm has no direction to freshen from: a light breeze gets up, from ahead.
   const ahead = unknownWind ? UNKNOWN.headwindHome[1] : oneForceMore(base.headwindHome ?? oneForceMore(0));
+  const sea = seaOf(given, freshened, UNKNOWN.waves[1]);
   const weather: Scenario = {
     ...base,
     wind: freshened,
     eased: base.wind,
     headwindHome: freshened ? undefined : ahead,
-    foulHome: conditions.stream === undefined ? UNKNOWN.foulHome[1] : undefined,
-    waveHeight: conditions.sea === undefined ? UNKNOWN.waves[1] * given.length : base.waveHeight,
+    foulHome: unknownStream ? UNKNOWN.foulHome[1] : undefined,
+    untold: { headwind: UNKNOWN.headwindHome[1], foul: UNKNOWN.foulHome[1] },
+    ...(freshened || seaGiven(conditions) ? sea : raisedBy(ahead, sea.waveHeight, given)),
     fill: fill ?? UNKNOWN.fill[1],
     batteryTemperatureC: cold ? UNKNOWN.batteryTemperatureC[1] : base.batteryTemperatureC,
     kinds,
   };
-  const cases: Scenario[] = [weather, { ...weather, homeCap: home.slow, kinds: ['home-slow', ...kinds] }];
+  const cases: Scenario[] = [];
+  // Waves that slow the boat save it fuel; nobody knows whether they are there.
+  if (weather.waveHeight > 0) cases.push({ ...weather, unslowed: true });
+  cases.push(weather, { ...weather, homeCap: home.slow, kinds: ['home-slow', ...kinds] });
   if (home.hump !== undefined) cases.push({ ...weather, homeSpeed: home.hump, kinds: ['home-on-hump', ...kinds] });
   return cases;
+}
+
+function seaGiven({ sea }: Conditions): boolean {
+  return sea === 'calm' || (sea !== undefined && 'height' in sea);
+}
+
+/** Where a wind gets up that has no direction, its waves over open water, but no more than an unknown sea is given. */
+function raisedBy(wind: number, least: number, { length }: Given): Pick<Scenario, 'waveHeight' | 'waves'> {
+  const open = windSea({ wind, fetch: LONGEST_FETCH }).height;
+  return { waveHeight: Math.max(least, Math.min(open, UNKNOWN.waves[1] * length)), waves: undefined };
 }

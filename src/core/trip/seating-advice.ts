@@ -8,12 +8,12 @@ import type { Load } from '../load/shapes.ts';
 import type { Waters } from '../route/waters.ts';
 import { planesFrom } from './attitude.ts';
 import { planTrip } from './plan-trip.ts';
-import { givenOf, type Prepared, prepare } from './prepare.ts';
-import { expected } from './scenario.ts';
+import { type Prepared, prepare } from './prepare.ts';
 import { type Aim, aimFor } from './seating-aim.ts';
 import { type Movable, movables, type Purpose } from './seating-places.ts';
 import { bestPlacement, type Rest, spreadOf } from './seating-search.ts';
 import type { Amount, Trip, Verdict } from './shapes.ts';
+import { storeGiven } from './store-given.ts';
 import { tripCurve } from './trip-curve.ts';
 
 /** What a placement makes of the boat. Speeds m/s, angles degrees. */
@@ -138,7 +138,7 @@ interface Judged {
 function judge(trip: Trip, { purpose, speed }: { readonly purpose: Purpose; readonly speed: number }): Judged {
   const prepared = prepare(trip, undefined);
   const { craft, load } = trip;
-  const { fill, weighs, batteryTemperatureC } = expected(givenOf(trip));
+  const { fill, weighs, batteryTemperatureC } = storeGiven(trip);
   const pieces = movables(craft, load, weighs, purpose);
   const balance = balanceAt(balanceBase(craft, load), prepared.storeMass(weighs));
   const afloat = { mass: balance.allUpMass, lcg: balance.lcg, airArea: balance.airArea, charge: fill };
@@ -169,7 +169,7 @@ function restOf(trip: Trip, pieces: readonly Movable[], { storeMass }: Prepared)
   }
   if (store.kind === 'tank') {
     const capacity = store.tanks.reduce((sum, { capacityL }) => sum + capacityL, 0);
-    const fuel = storeMass(expected(givenOf(trip)).weighs);
+    const fuel = storeMass(storeGiven(trip).weighs);
     store.tanks.forEach(({ emptyMass, capacityL, at }, i) => {
       if (!loose.has(i)) parts.push({ mass: emptyMass + (fuel * capacityL) / capacity, at });
     });
@@ -191,7 +191,7 @@ function restOf(trip: Trip, pieces: readonly Movable[], { storeMass }: Prepared)
 
 function presentSpread(trip: Trip) {
   const prepared = prepare(trip, undefined);
-  const { lcg, lateral, vcg } = balanceAt(prepared.base, prepared.storeMass(expected(givenOf(trip)).weighs));
+  const { lcg, lateral, vcg } = balanceAt(prepared.base, prepared.storeMass(storeGiven(trip).weighs));
   return { lcg, lateral, vcg, pitch: (0.2 * trip.craft.hull.wettedLength) ** 2 };
 }
 
@@ -232,7 +232,7 @@ export function moved(trip: Trip, moves: readonly Move[]): Trip {
 /** What a placement makes of the boat and, where there is a route, of the trip. */
 export function figuresOf(trip: Trip, waters: Waters | undefined, speed: number): SeatingFigures {
   const prepared = prepare(trip, undefined);
-  const { weighs, fill, batteryTemperatureC } = expected(givenOf(trip));
+  const { weighs, fill, batteryTemperatureC } = storeGiven(trip);
   const balance = balanceAt(prepared.base, prepared.storeMass(weighs));
   const boat = prepared.boatAt(batteryTemperatureC);
   const afloat = { mass: balance.allUpMass, lcg: balance.lcg, airArea: balance.airArea, charge: fill };

@@ -4,7 +4,7 @@ import type { LoadBalance } from '../load/balance.ts';
 import type { Load } from '../load/shapes.ts';
 import type { LatLon, Route } from '../route/shapes.ts';
 import type { Trials } from '../trials/shapes.ts';
-import type { Conditions } from '../water/shapes.ts';
+import type { Conditions, Stream } from '../water/shapes.ts';
 
 /** What stays untouched: a share of the usable fuel or charge at departure, or minutes at the trip's mean flow. */
 export type ReserveRule =
@@ -22,6 +22,8 @@ export interface Policy {
   /** The crew's own limits: mean wind m/s, significant wave height m. */
   readonly maxWind?: number;
   readonly maxWave?: number;
+  /** Depth of water wanted on shoals and at landings, m. */
+  readonly depth?: number;
   /** Time from departure to due back, s. */
   readonly timeAllowed?: number;
 }
@@ -89,11 +91,19 @@ export type ReasonCode =
   | 'late-likely'
   | 'after-dark'
   | 'near-dark'
+  | 'forecast-short'
+  | 'gusty'
+  | 'streams-short'
+  | 'wind-against-stream'
+  | 'too-shallow'
+  | 'shoal-covered'
   // not given
   | 'fill-unknown'
   | 'wind-unknown'
   | 'stream-unknown'
   | 'sea-unknown'
+  | 'swell-unknown'
+  | 'departure-unknown'
   | 'seat-unknown'
   | 'temperature-unknown'
   | 'nobody-aboard'
@@ -183,6 +193,11 @@ export interface LegPlan {
   readonly startsAt: number;
   /** Time stood still after this stretch, s. */
   readonly stop: number;
+  /** Strongest wind from ahead, m/s, and highest waves, significant, m, on this stretch. */
+  readonly headwind: number;
+  readonly waveHeight: number;
+  /** The strongest on this stretch; absent in slack water. */
+  readonly stream?: Stream;
 }
 
 export type BadCaseKind =
@@ -260,6 +275,8 @@ export interface Assumption {
     | 'keep-out-season'
     | 'extra-load-at-centre'
     | 'speed-in-waves'
+    | 'sea-from-wind'
+    | 'stream-by-tide'
     | 'daylight';
   readonly measure?: Measure;
   readonly value?: number;

@@ -46,15 +46,22 @@ interface Errors {
   readonly streamError: number;
 }
 
-function errorsOf({ trip, base }: Prepared, run: Run): Errors {
+function errorsOf({ trip, base, around }: Prepared, run: Run): Errors {
   const { conditions } = trip;
   // A scenario with its own foul stream has spent the unknown already.
-  const known = conditions.stream !== undefined || run.scenario.kinds.includes('home-foul-stream');
+  const told = around.stream !== undefined && streamTold(run);
+  const known = told || run.scenario.kinds.includes('home-foul-stream');
   return {
     leg: conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed,
     load: (LOAD_POWER * LOAD_SPREAD * base.peopleAndGear) / run.atStart.mass,
     streamError: known ? STREAM_ERROR.given : STREAM_ERROR.unknown,
   };
+}
+
+/** Streams by tide are told for every stretch. */
+function streamTold({ sailed, scenario: { stream, departs } }: Run): boolean {
+  if (typeof stream !== 'function') return true;
+  return sailed.every((s) => stream(s.stretch, departs + s.at).known);
 }
 
 /** The single spreads, each relative to the need of a run that can be sailed, without an error of the stream. */

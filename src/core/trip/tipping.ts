@@ -1,12 +1,13 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { beaufortOf } from '../water/beaufort.ts';
+import { strongestTold } from './around.ts';
 import { largestHolding } from './bisect.ts';
 import { type Answer, Edge } from './edge.ts';
 import { fillFor, fullFill } from './fill-needed.ts';
 import type { FloatLimits } from './floating.ts';
 import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, verdictFrom, worse } from './holding.ts';
-import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-water.ts';
+import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-wind.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
 import { windOn } from './sail.ts';
@@ -141,8 +142,11 @@ function knobs(
   const { plate } = trip.craft.hull;
   const spare = plate && plate !== 'none' && plate.maxLoad !== undefined ? plate.maxLoad - balance.counted : Infinity;
   const crew = balance.peopleAndGear;
-  const scenario = expected(givenOf(trip));
-  const wind = scenario.headwindHome ?? scenario.wind?.speed ?? 0;
+  const scenario = expected(givenOf(prepared));
+  const { departs } = scenario;
+  const wind =
+    scenario.headwindHome ??
+    (scenario.wind ? strongestTold(scenario.wind, departs, departs + prepared.around.horizon) : 0);
   const asItIs = { go: holds.allows('go', 0), marginal: holds.allows('marginal', 0) };
   const { slack = 0 } = knownToAllow(fuel, fuel.verdict === 'go' ? 'go' : 'marginal');
   return [
@@ -177,7 +181,7 @@ function knobs(
       worse: WINDIEST,
       better: 0,
       step: 0.2,
-      planned: typeof trip.conditions.wind === 'object',
+      planned: typeof prepared.around.wind === 'object',
       // A tenth of need to two metres a second.
       guess: wind + 20 * slack,
       limit: (speed) => windLimit(prepared, speed),
@@ -209,6 +213,6 @@ function windLimit({ trip }: Prepared, speed: number): Verdict {
 
 /** What the engine says with this wind in place of the given. */
 function heldAgainst(prepared: Prepared, holds: Holding, windSpeed: number, wanted: 'go' | 'marginal'): Answer {
-  const scenario = expected(givenOf(prepared.trip, { windSpeed }));
-  return holds.allows(wanted, 0, (s) => windOn(s.stretch, scenario));
+  const scenario = expected(givenOf(prepared, { windSpeed }));
+  return holds.allows(wanted, 0, (s) => windOn(s.stretch, scenario, s.at));
 }

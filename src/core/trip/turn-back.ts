@@ -1,9 +1,10 @@
 import { steady } from '../curve/steady.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
 import { compass, destination, interpolate } from '../route/distance.ts';
+import type { PlannedSpeed } from '../route/shapes.ts';
 import { equalTimeAlong, lastReturnPoint, type TurnPoint, type TurnStretch } from '../route/turn-point.ts';
 import type { Prepared } from './prepare.ts';
-import { type Run, type Sailed, streamOn, wantedSpeed, windOn } from './sail.ts';
+import { type Run, type Sailed, streamOn, wantedSpeed, weatherOn } from './sail.ts';
 import type { TurnBack } from './shapes.ts';
 
 /** No small boat's trip reaches farther past its turn, m; a longer line would be laid round the world. */
@@ -39,54 +40,84 @@ export interface WayBack {
   readonly stretches: readonly TurnStretch[];
 }
 
-/** A trip out and home by the same way is walked to its turn, any other to its end. */
-export function wayBack(prepared: Prepared, run: Run): WayBack {
+/**
+ * A trip out and home by the same way is walked to its turn, any other to its end. Where wind and stream change by the
+ * hour, what turning on a stretch costs more than turning before it counts as its way back: all of the way home is
+ * sailed anew in the hours after that turn.
+ */
+export function wayBack(prepared: Prepared, run: Run, pace?: PlannedSpeed): WayBack {
   const mirrored = prepared.trip.route.shape === 'out-and-home';
   const walked = mirrored ? run.sailed.filter((s) => s.stretch.part === 'out') : run.sailed;
-  const home = mirrored ? run.sailed.slice(walked.length).reverse() : [];
-  const stretches = walked.map((s, i) => (home[i] ? mirroredStretch(s, home[i]) : turnStretch(prepared, run, s)));
+  const home = mirrored && pace === undefined ? run.sailed.slice(walked.length).reverse() : [];
+  if (prepared.around.varies) return { mirrored, walked, stretches: backByTheHour(prepared, run, walked, pace) };
+  const stretches = walked.map((s, i) =>
+    home[i]
+      ? turnStretchOf(s, { need: home[i].use, time: home[i].time })
+      : turnStretchOf(s, backOver(prepared, run, s, { pace })),
+  );
   return { mirrored, walked, stretches };
 }
 
-/** The way back over a stretch is the planned one home. */
-function mirroredStretch(out: Sailed, home: Sailed): TurnStretch {
+function backByTheHour(
+  prepared: Prepared,
+  run: Run,
+  walked: readonly Sailed[],
+  pace: PlannedSpeed | undefined,
+): TurnStretch[] {
+  let gone = prepared.manoeuvring / 2;
+  let before = { need: 0, time: 0 };
+  return walked.map((s, last) => {
+    gone += s.time;
+    let need = 0;
+    let time = 0;
+    for (let i = last; i >= 0 && time < Infinity; i--) {
+      const back = backOver(prepared, run, walked[i]!, { pace, at: gone + time });
+      need += back.need;
+      time += back.time;
+    }
+    gone += s.stretch.stop;
+    const more = { need: moreOf(need, before.need), time: moreOf(time, before.time) };
+    before = { need, time };
+    return turnStretchOf(s, more);
+  });
+}
+
+/** Where there was no way home before either, nothing is gained by going on. */
+function moreOf(now: number, before: number): number {
+  return now === Infinity || before === Infinity ? Infinity : now - before;
+}
+
+function turnStretchOf({ stretch, use, time }: Sailed, back: { need: number; time: number }): TurnStretch {
   return {
-    distance: out.stretch.distance,
-    needOnward: out.use,
-    needBack: home.use,
-    timeOnward: out.time,
-    timeBack: home.time,
+    distance: stretch.distance,
+    needOnward: use,
+    needBack: back.need,
+    timeOnward: time,
+    timeBack: back.time,
   };
 }
 
-/** A stretch and the way back over it; `pace` in place of the speed planned for it. */
-export function turnStretch(prepared: Prepared, run: Run, s: Sailed, pace = s.stretch.speed): TurnStretch {
-  const back = { part: 'home' as const, trackDeg: compass(s.stretch.trackDeg + 180) };
-  const weather = { headwind: windOn(back, run.scenario), waveHeight: run.scenario.waveHeight };
-  const stream = streamOn(back, run.scenario);
-  const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-  const speed = wantedSpeed(
-    prepared,
-    boat,
-    s.afloat,
-    weather,
-    { ...s.stretch, ...back, speed: pace },
-    stream,
-    run.scenario,
-  ).wanted;
+/** The way back over a stretch at its planned speed or another `pace`, `at` s after departure: kg or J, and s. */
+function backOver(
+  prepared: Prepared,
+  run: Run,
+  s: Sailed,
+  { pace = s.stretch.speed, at = s.at }: { readonly pace?: PlannedSpeed | undefined; readonly at?: number },
+): { readonly need: number; readonly time: number } {
+  const { scenario } = run;
+  const trackDeg = compass(s.stretch.trackDeg + 180);
+  const back = { ...s.stretch, part: 'home' as const, trackDeg, speed: pace };
+  const weather = { ...weatherOn(back, scenario, at), tow: undefined };
+  const stream = streamOn(back, scenario, at);
+  const boat = prepared.boatAt(scenario.batteryTemperatureC);
+  const speed = wantedSpeed(prepared, boat, s.afloat, weather, back, stream, scenario).wanted;
   const triangle = stream
-    ? courseToSteer(back.trackDeg, speed, stream)
+    ? courseToSteer(trackDeg, speed, stream)
     : ({ possible: true, speedOverGround: speed } as const);
   const ground = triangle.possible ? triangle.speedOverGround : 0;
-  const timeBack = ground > 0 ? s.stretch.distance / ground : Infinity;
-  const flow = steady(boat, s.afloat, speed, weather).flow;
-  return {
-    distance: s.stretch.distance,
-    needOnward: s.use,
-    needBack: timeBack < Infinity ? flow * timeBack : Infinity,
-    timeOnward: s.time,
-    timeBack,
-  };
+  if (!(ground > 0)) return { need: Infinity, time: Infinity };
+  const time = s.stretch.distance / ground;
+  return { need: steady(boat, s.afloat, speed, weather).flow * time, time };
 }
 
 function placed(point: TurnPoint, walked: readonly Sailed[], prepared: Prepared): TurnBack {

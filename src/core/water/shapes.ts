@@ -40,14 +40,24 @@ export interface Tide {
   readonly highWaterHeight?: number;
 }
 
+/** Wind by time, in any order. */
+export interface Forecast {
+  readonly forecast: readonly WindAt[];
+}
+
 /** Absent fields are unknown, never calm. */
 export interface Conditions {
   /** ISO 8601 with offset, such as 2026-07-15T09:30:00+01:00. */
   readonly departure?: string;
-  readonly wind?: 'calm' | Wind;
-  readonly stream?: 'slack' | Stream;
-  /** Significant wave height, m. */
-  readonly sea?: 'calm' | { readonly height: number };
+  readonly wind?: 'calm' | Wind | Forecast;
+  /** `by-tide`: by place and hour, from the local waters and `streamPlaces`, at the hour of the `tide`. */
+  readonly stream?: 'slack' | 'by-tide' | Stream;
+  /** Places of one's own, beside those of the local waters. */
+  readonly streamPlaces?: readonly StreamPlace[];
+  /** The tide of the day; heights and streams follow from it. */
+  readonly tide?: Tide;
+  /** Significant wave height, m; or the swell alone, to which the waves that the wind raises are added. */
+  readonly sea?: 'calm' | { readonly height: number } | { readonly swell: number };
   readonly water: 'sea' | 'fresh';
   /** Of the battery itself, C. */
   readonly batteryTemperatureC?: number;

@@ -68,6 +68,8 @@ export function sketchPlan(sketch: Sketch): Plan {
       needFromHere,
       startsAt,
       stop: i === sketch.out.length - 1 && !sketch.oneWay ? 1800 : 0,
+      headwind: 2,
+      waveHeight: 0.1,
     };
     startsAt += leg.time + leg.stop;
     return leg;

@@ -63,6 +63,14 @@ const REASON_CODES = everyOne<ReasonCode>({
   porpoising: true,
   'off-balance': true,
   overtrimmed: true,
+  'forecast-short': true,
+  gusty: true,
+  'streams-short': true,
+  'wind-against-stream': true,
+  'too-shallow': true,
+  'shoal-covered': true,
+  'swell-unknown': true,
+  'departure-unknown': true,
   'crosses-land': true,
   'crosses-keep-out': true,
   'crosses-shoal': true,
@@ -118,6 +126,8 @@ const ASSUMPTION_CODES = everyOne<Assumption['code']>({
   daylight: true,
   'extra-load-at-centre': true,
   'speed-in-waves': true,
+  'sea-from-wind': true,
+  'stream-by-tide': true,
 });
 const KINDS = everyOne<BadCaseKind>({
   'home-slow': true,

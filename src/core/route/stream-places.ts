@@ -1,7 +1,7 @@
-import type { WatersFile } from '../route/shapes.ts';
 import { KNOT } from '../units/convert.ts';
 import type { Problem } from '../units/result.ts';
 import type { StreamPlace } from '../water/shapes.ts';
+import type { WatersFile } from './shapes.ts';
 
 /** A row of hours from local high water, as `readWaters` has checked it. */
 interface Row {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { streamPlaces } from '../../../src/core/files/stream-places.ts';
 import { readWatersText } from '../../../src/core/files/waters-file.ts';
 import type { WatersFile } from '../../../src/core/route/shapes.ts';
+import { streamPlaces } from '../../../src/core/route/stream-places.ts';
 import { prepareWaters, zonesAlong } from '../../../src/core/route/waters.ts';
 import { HOUR, KNOT } from '../../../src/core/units/convert.ts';
 import { secondsOf } from '../../../src/core/water/clock.ts';
