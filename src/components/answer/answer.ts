@@ -71,7 +71,7 @@ export class Answer extends SpeakingElement {
           <li>${badCaseSentence(plan, measures)}</li>
         </ul>
         ${orderedReasons(plan.reasons).map((group) => this.#group(group, plan))}
-        <p class="cautions">${cautions.join(' ')}</p>
+        <p class="cautions">${cautions().join(' ')}</p>
       </div>
     `;
   }
@@ -94,7 +94,7 @@ export class Answer extends SpeakingElement {
           }
         </div>
       </div>
-      <div class="body"><p class="cautions">${cautions.join(' ')}</p></div>
+      <div class="body"><p class="cautions">${cautions().join(' ')}</p></div>
     `;
   }
 

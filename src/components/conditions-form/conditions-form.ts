@@ -13,7 +13,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { conditionWords, notKnown } from '../words/en-forms.ts';
+import { commonWords, conditionWords } from '../words/en-forms.ts';
 import { departureAt, localReading, offsetOf } from './departure.ts';
 import './flow-field.ts';
 import type { Flow, FlowEdited } from './flow-field.ts';
@@ -95,7 +95,7 @@ export class ConditionsForm extends SpeakingElement {
       <homeleg-choice-field
         label=${conditionWords.sea}
         .choices=${[
-          { value: 'unknown', label: notKnown },
+          { value: 'unknown', label: commonWords.notKnown },
           { value: 'calm', label: conditionWords.flat },
           { value: 'known', label: conditionWords.known },
         ]}

@@ -15,7 +15,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { compassPoint } from '../words/en.ts';
-import { conditionWords, notKnown } from '../words/en-forms.ts';
+import { commonWords, conditionWords } from '../words/en-forms.ts';
 
 /** A direction, degrees true, and how strong, m/s. */
 export interface Flow {
@@ -62,7 +62,7 @@ export class FlowField extends SpeakingElement {
         <homeleg-choice-field
           label=${wind ? conditionWords.wind : conditionWords.stream}
           .choices=${[
-            { value: 'unknown', label: notKnown },
+            { value: 'unknown', label: commonWords.notKnown },
             { value: 'none', label: wind ? conditionWords.calm : conditionWords.slack },
             { value: 'known', label: conditionWords.known },
           ]}

@@ -13,7 +13,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { craftWords, notKnown, shaftWords } from '../words/en-forms.ts';
+import { commonWords, craftWords, shaftWords } from '../words/en-forms.ts';
 import { type ChosenCraft, withFigures, withFirst } from './edit-craft.ts';
 import { movedTo, placeOf } from './place-store.ts';
 import { resizedHull } from './resized-hull.ts';
@@ -209,7 +209,7 @@ export class CraftFigures extends SpeakingElement {
     return html`<div class="field">
       <label for="shaft">${craftWords.shaft}</label>
       <select id="shaft" @change=${this.#shaftPicked}>
-        <option value="" .selected=${!drive.shaft}>${notKnown}</option>
+        <option value="" .selected=${!drive.shaft}>${commonWords.notKnown}</option>
         ${SHAFTS.map((each) => html`<option value=${each} .selected=${drive.shaft === each}>${shaftWords[each]}</option>`)}
       </select>
     </div>`;

@@ -18,7 +18,7 @@ import { curveFacts, readout } from './plot-texts.ts';
 import { readAt } from './read-at.ts';
 import { keyTarget } from './slider-keys.ts';
 import { trimDrawing } from './trim-drawing.ts';
-import { words } from './words.ts';
+import { curveWords as words } from './words.ts';
 
 /** Arrow keys move by this much of the shown unit. */
 const STEP = 0.5;

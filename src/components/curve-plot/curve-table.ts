@@ -3,7 +3,7 @@ import type { Curve } from '../../core/curve/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { regimeText } from '../words/en.ts';
 import { tens } from './plot-texts.ts';
-import { words } from './words.ts';
+import { curveWords as words } from './words.ts';
 
 /** The curve as a table, for those whom the picture tells nothing. */
 export function curveTable(curve: Curve, measures: Measures): TemplateResult {

@@ -5,7 +5,7 @@ import { type PlotMode, type PlotPicture, plotPicture } from './picture.ts';
 import { type Mark, marksOf, type SpeedLimit } from './plot-labels.ts';
 import { curveFacts, useUnit } from './plot-texts.ts';
 import { readAt } from './read-at.ts';
-import { words } from './words.ts';
+import { curveWords as words } from './words.ts';
 
 /** All that the drawing of a plot is made of. */
 export interface Drawn {

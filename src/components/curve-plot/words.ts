@@ -1,5 +1,7 @@
+import { spoken } from '../words/spoken.ts';
+
 /** What this element says, in English. */
-export const words = {
+export const curveWords = spoken('curveWords', {
   empty: 'How much fuel or charge each speed takes shows here once there is a boat and a load.',
   title: (mode: 'distance' | 'hour', store: string) =>
     mode === 'distance'
@@ -21,4 +23,4 @@ export const words = {
   rpm: 'rpm',
   regime: 'Regime',
   notHeld: 'not held',
-};
+});

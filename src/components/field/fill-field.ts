@@ -7,7 +7,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
-import { fillWords, notKnown } from '../words/en-forms.ts';
+import { commonWords, fillWords } from '../words/en-forms.ts';
 import './choice-field.ts';
 import type { ChoiceMade } from './choice-field.ts';
 import { fieldStyles } from './field.styles.ts';
@@ -44,7 +44,7 @@ export class FillField extends SpeakingElement {
       <fieldset>
         <legend>${this.heading || fillWords.title(store)}</legend>
         <div class="levels">
-          <button type="button" aria-pressed=${String(!known)} @click=${() => this.#set(undefined)}>${notKnown}</button>
+          <button type="button" aria-pressed=${String(!known)} @click=${() => this.#set(undefined)}>${commonWords.notKnown}</button>
           ${QUARTERS.map(
             (quarter, i) => html`<button
               type="button"
@@ -68,7 +68,7 @@ export class FillField extends SpeakingElement {
               step="1"
               class=${known ? '' : 'unset'}
               .value=${String(Math.round((fill ?? 0.5) * 100))}
-              aria-valuetext=${known ? measures.show('share', fill) : notKnown}
+              aria-valuetext=${known ? measures.show('share', fill) : commonWords.notKnown}
               @input=${(event: Event) => this.#set(Number((event.target as HTMLInputElement).value) / 100)}
             />
           </div>
@@ -101,7 +101,7 @@ export class FillField extends SpeakingElement {
 
   #amount(): string {
     const { fill, full, measures, store } = this;
-    if (fill === undefined) return notKnown;
+    if (fill === undefined) return commonWords.notKnown;
     const share = measures.show('share', fill);
     return full === undefined ? share : `${share}, ${measures.show('amount', fill * full, store)}`;
   }

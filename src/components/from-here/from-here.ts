@@ -24,8 +24,6 @@ import { whereIAm } from './where.ts';
 type By = keyof typeof words.by;
 type Field = 'at' | 'clock' | 'fill';
 
-const CHOICES = Object.entries(words.by).map(([value, label]) => ({ value, label }));
-
 /** @summary Under way: position, clock and gauge in; go on, turn, or make for a landing out, each with its margin. */
 export class FromHereCheck extends SpeakingElement {
   static override styles = [tokens, controls, answersStyles, fromHereStyles];
@@ -63,7 +61,7 @@ export class FromHereCheck extends SpeakingElement {
     return html`<div class="stack">
       <homeleg-choice-field
         label=${words.where}
-        .choices=${CHOICES}
+        .choices=${Object.entries(words.by).map(([value, label]) => ({ value, label }))}
         .value=${this.by}
         @choice-made=${(event: ChoiceMade) => this.#byChosen(event.detail.value as By)}
       ></homeleg-choice-field>

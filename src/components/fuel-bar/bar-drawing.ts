@@ -3,7 +3,7 @@ import type { Plan } from '../../core/trip/shapes.ts';
 import { barLabels, tickLabels } from './bar-labels.ts';
 import type { BarTexts } from './bar-texts.ts';
 import { type BarPicture, barPicture } from './picture.ts';
-import { words } from './words.ts';
+import { fuelBarWords as words } from './words.ts';
 
 /** Letters follow the page's, within what the bar can carry, px. */
 const LETTERS = { smallest: 12, largest: 28, share: 0.875, small: 0.86 };

@@ -3,7 +3,7 @@ import { roundTicks } from '../curve-plot/scale.ts';
 import type { Measures } from '../units/measures.ts';
 import type { BlockKind } from './blocks.ts';
 import type { Span } from './picture.ts';
-import { words } from './words.ts';
+import { fuelBarWords as words } from './words.ts';
 
 export interface LegendLine {
   readonly kind: BlockKind | 'touched';

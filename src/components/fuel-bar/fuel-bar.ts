@@ -12,7 +12,7 @@ import { barDrawing } from './bar-drawing.ts';
 import { swatch } from './bar-swatch.ts';
 import { type BarTexts, barTexts } from './bar-texts.ts';
 import { fuelBarStyles } from './fuel-bar.styles.ts';
-import { words } from './words.ts';
+import { fuelBarWords as words } from './words.ts';
 
 /** px of scale that one tick and its figure may have to themselves. */
 const TICK_ROOM = 64;

@@ -1,5 +1,7 @@
+import { spoken } from '../words/spoken.ts';
+
 /** What this element says, in English. */
-export const words = {
+export const fuelBarWords = spoken('fuelBarWords', {
   title: (what: string) => `The ${what} from full to empty`,
   empty: 'What the trip takes out of the tank or battery shows here once there is a boat and a route.',
   out: 'Out',
@@ -27,4 +29,4 @@ export const words = {
   likelyLeft: 'Likely',
   partOut: 'out',
   partHome: 'home',
-};
+});

@@ -75,7 +75,7 @@ export class Further extends SpeakingElement {
 
   override render() {
     return html`${SECTIONS.map((section) => this.#section(section))}
-      <p class="cautions">${cautions.join(' ')}</p>`;
+      <p class="cautions">${cautions().join(' ')}</p>`;
   }
 
   #section(section: Section) {

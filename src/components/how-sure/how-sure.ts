@@ -10,7 +10,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { furtherWords, sureWords as words } from '../words/en-further.ts';
+import { doubtNames, furtherWords, sureWords as words } from '../words/en-further.ts';
 import { ofHundred, shownChances } from './chances.ts';
 import { howSureStyles } from './how-sure.styles.ts';
 import { play } from './player.ts';
@@ -86,7 +86,7 @@ export class HowSure extends SpeakingElement {
     return html`<ul class="shares">
       ${told.map(
         ({ doubt, share }) => html`<li>
-          <span>${words.doubt(doubt, plan.store)}</span>
+          <span>${doubtNames[doubt](plan.store)}</span>
           <span class="share">${this.measures.show('share', share)}</span>
           <span class="bar" aria-hidden="true"><span .style=${`inline-size: ${share * 100}%`}></span></span>
         </li>`,

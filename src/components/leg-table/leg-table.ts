@@ -11,7 +11,7 @@ import type { Measures } from '../units/measures.ts';
 import { regimeText } from '../words/en.ts';
 import { type LegGroup, type LegRow, legGroups } from './leg-rows.ts';
 import { legTableStyles } from './leg-table.styles.ts';
-import { words } from './words.ts';
+import { legWords as words } from './words.ts';
 
 /** Rows of one part of the trip on the screen before somebody asks for all. The rest are there, for paper. */
 const FIRST = 15;

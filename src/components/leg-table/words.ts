@@ -1,5 +1,7 @@
+import { spoken } from '../words/spoken.ts';
+
 /** What this element says, in English. */
-export const words = {
+export const legWords = spoken('legWords', {
   empty: 'Courses, times and what is left after each leg show here once there is a route.',
   caption: 'Leg by leg, courses true',
   leg: 'Leg',
@@ -22,4 +24,4 @@ export const words = {
   total: 'Whole trip',
   all: (count: string) => `Show all ${count} legs`,
   fewer: 'Show fewer',
-};
+});

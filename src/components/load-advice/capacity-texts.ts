@@ -9,6 +9,7 @@ import { type ShaftFit, shaftFit } from '../../core/load/shaft-fit.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { beaufortOf } from '../../core/water/beaufort.ts';
 import type { Measures } from '../units/measures.ts';
+import { commonWords } from '../words/en-forms.ts';
 import { capacityWords as words } from '../words/en-load.ts';
 
 export interface CapacityRow {
@@ -23,7 +24,7 @@ export interface CapacityRow {
 /** The answer in one sentence. */
 export function capacityAnswer({ leading, spare, rules }: Capacity, m: Measures): string {
   if (leading && spare !== undefined) {
-    const rule = words.names[leading.rule].toLowerCase();
+    const rule = commonWords.within(words.names[leading.rule]);
     return spare < 0
       ? words.verdictOver(m.show('mass', -spare), rule)
       : words.verdictSpare(m.show('mass', spare), rule);

@@ -16,6 +16,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { payloadText, verdictWords } from '../words/en.ts';
 import { whoIs } from '../words/en-deck.ts';
+import { commonWords } from '../words/en-forms.ts';
 import { attitudeWords, whatIfWords as words } from '../words/en-load.ts';
 import { Unhurried } from './unhurried.ts';
 
@@ -150,7 +151,7 @@ export class LoadQuestions extends SpeakingElement {
     const store = trip?.craft.store.kind === 'tank' ? 'fuel' : 'charge';
     const left = Number.isFinite(answer.left) ? m.show('amount', answer.left, store) : '–';
     const payload = payloadText(answer.payload, m, store);
-    const lower = payload.charAt(0).toLowerCase() + payload.slice(1);
+    const lower = commonWords.within(payload.charAt(0)) + payload.slice(1);
     const planes = answer.planingSpeed === undefined ? words.never : words.planes(m.show('speed', answer.planingSpeed));
     return html`<b>${asked}</b>: ${words.answer(verdictWords[answer.verdict], left, lower)} ${planes}`;
   }

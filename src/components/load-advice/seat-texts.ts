@@ -4,6 +4,7 @@ import type { Trip } from '../../core/trip/shapes.ts';
 import { bowText, heelText } from '../attitude/attitude-texts.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
 import { spotText, whoIs } from '../words/en-deck.ts';
+import { commonWords } from '../words/en-forms.ts';
 import { seatWords as words } from '../words/en-load.ts';
 
 /** Below these a difference is not worth a word: m/s, degrees, share of what is left. */
@@ -15,11 +16,11 @@ export function movesText({ craft, load }: Trip, moves: readonly Move[], m: Meas
     const label = craft.hull.stations.find(({ id }) => id === station)?.label ?? spotText(to, m);
     if ('id' in who) {
       const item = load.items.find(({ id }) => id === who.id);
-      return words.goes(item ? whoIs(item) : who.id, label.toLowerCase());
+      return words.goes(item ? whoIs(item) : who.id, commonWords.within(label));
     }
     const kind = craft.store.kind;
     const name = kind === 'tank' ? craft.store.tanks[who.store]?.name : craft.store.batteries[who.store]?.name;
-    return words.goes(whoIs({ kind, name }), label.toLowerCase());
+    return words.goes(whoIs({ kind, name }), commonWords.within(label));
   });
   return parts.join('; ');
 }

@@ -113,7 +113,7 @@ export class LoadTable extends SpeakingElement {
         <p class="boat-name">${this.#boatName()}</p>
         ${this.shown ? tableDrawing(this.shown.table, this.shown.rows, m) : html`<p class="empty">${words.working}</p>`}
         <p class="hint">${words.cruiseDefinition}</p>
-        <p class="cautions">${cautions.join(' ')}</p>
+        <p class="cautions">${cautions().join(' ')}</p>
       </section>
       <homeleg-closer-look
         .hull=${this.#hull}

@@ -17,7 +17,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { compareWords as words } from '../words/en-compare.ts';
-import { cycleWords, notKnown, shaftWords } from '../words/en-forms.ts';
+import { commonWords, cycleWords, shaftWords } from '../words/en-forms.ts';
 import { setupListStyles } from './setup-list.styles.ts';
 import { MOST_SETUPS, type SetupChoice, setupFrom, storeName, storesFor } from './setups.ts';
 
@@ -100,7 +100,7 @@ export class SetupList extends SpeakingElement {
         <div class="field">
           <label for=${`shaft-${setup.id}`}>${words.shaft}</label>
           <select id=${`shaft-${setup.id}`} @change=${(event: Event) => this.#shaftPicked(i, picked(event))}>
-            ${shaft ? nothing : html`<option value="" selected>${notKnown}</option>`}
+            ${shaft ? nothing : html`<option value="" selected>${commonWords.notKnown}</option>`}
             ${SHAFTS.map((each) => html`<option value=${each} .selected=${each === shaft}>${shaftWords[each]}</option>`)}
           </select>
         </div>

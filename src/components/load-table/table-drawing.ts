@@ -26,7 +26,7 @@ export function tableDrawing(table: LoadTable, rows: readonly NamedRow[], m: Mea
 }
 
 function columnHead({ drive, store }: LoadColumn, m: Measures) {
-  const shaft = drive.shaft ? `, ${shaftWords[drive.shaft].toLowerCase()} shaft` : '';
+  const shaft = drive.shaft ? `, ${words.shaftOf(shaftWords[drive.shaft])}` : '';
   return html`<span class="engine">${drive.name}</span>
     <span class="under">${propellerText(drive.propeller, m.lang)}${shaft}; ${m.show('mass', drive.mass)}</span>
     <span class="under">${storeName(store)}</span>`;

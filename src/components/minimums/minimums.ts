@@ -12,6 +12,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { commonWords } from '../words/en-forms.ts';
 import { furtherWords, minimumsWords as words } from '../words/en-further.ts';
 import { minimumsStyles } from './minimums.styles.ts';
 
@@ -90,7 +91,7 @@ export class Minimums extends SpeakingElement {
   }
 
   #name({ waypoint, name, part }: Minimum, end: boolean) {
-    if (end) return name ? `${name}, ${words.end.toLowerCase()}` : words.end;
+    if (end) return name ? `${name}, ${commonWords.within(words.end)}` : words.end;
     const own = name ?? words.waypoint(waypoint + 1);
     return part === 'home' ? `${own}, ${words.parts.home}` : own;
   }

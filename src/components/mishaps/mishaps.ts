@@ -12,7 +12,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { furtherWords, mishapWords as words } from '../words/en-further.ts';
+import { furtherWords, mishapNames, mishapWords as words } from '../words/en-further.ts';
 
 /** @summary What usually goes wrong, each with its answer in words and sign, what is left, and how long the trip takes. */
 export class Mishaps extends SpeakingElement {
@@ -48,7 +48,7 @@ export class Mishaps extends SpeakingElement {
   #row(row: Contingency, plan: Plan) {
     const { measures: m } = this;
     const { mishap, verdict, speed, time, left } = row;
-    const name = words.name(mishap, speed === undefined ? '' : m.show('speed', speed), plan.store);
+    const name = mishapNames[mishap](speed === undefined ? '' : m.show('speed', speed), plan.store);
     return html`<tr role="row" class=${verdict}>
       <th role="rowheader" scope="row">${name}</th>
       ${cell(

@@ -34,7 +34,7 @@ export function planText(plan: Plan, trip: Trip, m: Measures): string {
       'Nothing.',
     ),
     '',
-    ...cautions,
+    ...cautions(),
   ].join('\n');
 }
 

@@ -3,7 +3,7 @@ import type { Waters } from '../../core/route/waters.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import type { AdviceTaken } from '../load-advice/seat-advice.ts';
 import type { Measures } from '../units/measures.ts';
-import { capacityTitle, payloadTitle, seatTitle } from '../words/en-planner.ts';
+import { loadTitles as titles } from '../words/en-planner.ts';
 
 export interface LoadCard {
   readonly trip: Trip | undefined;
@@ -21,7 +21,7 @@ export function loadCard({ trip, waters, plan, settled, speed, measures, taken }
   return html`<div class="load">
     <div>
     <section>
-      <h3>${seatTitle}</h3>
+      <h3>${titles.seat}</h3>
       <homeleg-seat-advice
         .trip=${trip}
         .waters=${waters}
@@ -31,7 +31,7 @@ export function loadCard({ trip, waters, plan, settled, speed, measures, taken }
       ></homeleg-seat-advice>
     </section>
     <section>
-      <h3>${payloadTitle}</h3>
+      <h3>${titles.payload}</h3>
       <homeleg-payload-plot
         .trip=${trip}
         .waters=${waters}
@@ -43,7 +43,7 @@ export function loadCard({ trip, waters, plan, settled, speed, measures, taken }
     </div>
     <div>
     <section>
-      <h3>${capacityTitle}</h3>
+      <h3>${titles.capacity}</h3>
       <homeleg-capacity-table .trip=${trip} .speed=${speed} .measures=${measures}></homeleg-capacity-table>
     </section>
     <section>

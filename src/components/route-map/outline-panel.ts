@@ -13,6 +13,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { commonWords } from '../words/en-forms.ts';
 import type { Leaflet } from './map-life.ts';
 import { OutlineLayer } from './outline-layer.ts';
 import { outlineStyles } from './outline-panel.styles.ts';
@@ -115,7 +116,7 @@ export class OutlinePanel extends SpeakingElement {
   #told(outline: RangeOutline) {
     const { points, spare, spareOneWay, beyondWaters } = outline;
     const factor = factorOf(outline);
-    const place = this.#from === 0 ? words.start.toLowerCase() : `waypoint ${this.#from + 1}`;
+    const place = this.#from === 0 ? commonWords.within(words.start) : words.placeOf(this.#from + 1);
     return html`
       <p class="hint">
         ${words.basis} ${this.#from > 0 ? words.takenOff(this.#from + 1) : nothing} ${words.straight}

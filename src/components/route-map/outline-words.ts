@@ -1,4 +1,5 @@
 import type { Reach } from '../../core/trip/range-ray.ts';
+import { spoken } from '../words/spoken.ts';
 
 /** Eight directions, clockwise from north; as written where there is little room, and as said. */
 const DIRECTIONS = [
@@ -13,11 +14,12 @@ const DIRECTIONS = [
 ] as const;
 
 /** What the outline of ranges says, in English; one object per language. */
-export const outlineWords = {
+export const outlineWords = spoken('outlineWords', {
   name: 'How far from here',
   from: 'Look round from',
   waypoint: (number: number, name: string | undefined) => (name ? `${number}, ${name}` : `Waypoint ${number}`),
   start: 'Start',
+  placeOf: (number: number) => `waypoint ${number}`,
   all: 'Show all of it',
   basis: 'At the planned speed, with the wind, stream, sea and load of this plan, and the reserve kept.',
   straight: 'In straight lines: what lies behind land or an area to keep out of is not counted.',
@@ -48,4 +50,4 @@ export const outlineWords = {
   },
   none: 'Nothing yet: set the place where the trip starts.',
   nothing: 'Nothing is left for it once the reserve is kept.',
-} as const;
+});

@@ -1,5 +1,8 @@
+import { commonWords } from '../words/en-forms.ts';
+import { spoken } from '../words/spoken.ts';
+
 /** What the map says, in English; one object per language. */
-export const mapWords = {
+export const mapWords = spoken('mapWords', {
   map: 'Map of the route',
   tools: 'Edit the route',
   undo: 'Undo',
@@ -46,7 +49,9 @@ export const mapWords = {
   keyReachHome: 'How far, out and home',
   keyReachOneWay: 'How far, one way',
   openStreetMap: 'OpenStreetMap contributors',
-} as const;
+  waypoint: (number: number, count: number) => `Waypoint ${number} of ${count}`,
+  fromStart: (distance: string) => `${distance} from start`,
+});
 
 /** "Waypoint 2 of 5, Ward jetty, 1.8 NM from start"; the first and last also say what they are. */
 export function waypointName(
@@ -55,10 +60,10 @@ export function waypointName(
   { name, role, fromStart }: { name?: string; role?: string; fromStart: string },
 ): string {
   return [
-    `Waypoint ${index + 1} of ${count}`,
+    mapWords.waypoint(index + 1, count),
     name,
-    role?.toLowerCase(),
-    index > 0 ? `${fromStart} from start` : undefined,
+    role && commonWords.within(role),
+    index > 0 ? mapWords.fromStart(fromStart) : undefined,
   ]
     .filter(Boolean)
     .join(', ');

@@ -265,7 +265,7 @@ export class Suit extends SpeakingElement {
       ${doubtful.length > 0 ? html`<h3>${words.doubtful(doubtful.length)}</h3>${this.#cards('doubtful', doubtful, m)}` : nothing}
       ${out.length > 0 ? html`<h3>${words.out(out.length)}</h3>${outList(out, catalogue, m)}` : nothing}
       <p class="hint">${words.invented}</p>
-      <p class="cautions">${cautions.join(' ')}</p>
+      <p class="cautions">${cautions().join(' ')}</p>
     `;
   }
 

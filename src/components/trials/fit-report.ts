@@ -23,6 +23,7 @@ import { type BeforeAfter, beforeAndAfter, halfWidth, nearest, type Shown, telli
 import { fitReportStyles } from './fit-report.styles.ts';
 import { oneMoreRun } from './one-more-run.ts';
 import './residual-plot.ts';
+import { commonWords } from '../words/en-forms.ts';
 import { loadsTried, usualLoad } from './edit-trials.ts';
 import type { RowAct, RowAsked } from './run-table.ts';
 import { balanceOf, loadText, rowName, setupName, shareText } from './texts.ts';
@@ -92,7 +93,7 @@ export class FitReport extends SpeakingElement {
         ${fit && fit.counted > 0 ? this.#learned(trials, fit) : nothing}
       </div>
       <ul class="cautions">
-        ${cautions.map((caution) => html`<li>${caution}</li>`)}
+        ${cautions().map((caution) => html`<li>${caution}</li>`)}
       </ul>
     `;
   }
@@ -152,7 +153,7 @@ export class FitReport extends SpeakingElement {
       const by = shareText(share, this.measures);
       const times = new Intl.NumberFormat(this.measures.lang, { maximumFractionDigits: 1 });
       const apart = words.expectedErrors(times.format(Math.abs(held.standard)));
-      return [`${words.readings[name].toLowerCase()} ${share > 0 ? words.more(by) : words.less(by)}, ${apart}`];
+      return [`${commonWords.within(words.readings[name])} ${share > 0 ? words.more(by) : words.less(by)}, ${apart}`];
     });
     return parts.length > 0 ? ` (${parts.join('; ')})` : '';
   }

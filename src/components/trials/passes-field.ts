@@ -12,7 +12,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { notKnown } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-forms.ts';
 import { runWords as words } from '../words/en-trials.ts';
 import { passesStyles } from './passes-field.styles.ts';
 import type { PassEntry } from './run-entry.ts';
@@ -89,7 +89,7 @@ export class PassesField extends SpeakingElement {
       <homeleg-choice-field
         label=${words.stream}
         .choices=${[
-          { value: 'unknown', label: notKnown },
+          { value: 'unknown', label: commonWords.notKnown },
           { value: 'with', label: words.streamWith },
           { value: 'against', label: words.streamAgainst },
         ]}

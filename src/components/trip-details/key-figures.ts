@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { payloadText, reserveRuleText } from '../words/en.ts';
-import { words } from './words.ts';
+import { detailWords as words } from './words.ts';
 
 export interface KeyFigure {
   readonly title: string;

@@ -10,7 +10,7 @@ import type { Measures } from '../units/measures.ts';
 import { assumptionText, tippingText } from '../words/en.ts';
 import { balanceFigures, type KeyFigure, keyFigures, unsettled } from './key-figures.ts';
 import { tripDetailsStyles } from './trip-details.styles.ts';
-import { words } from './words.ts';
+import { detailWords as words } from './words.ts';
 
 /** Somebody wants to give what was taken for granted. */
 export type AssumptionWanted = CustomEvent<{ code: Assumption['code'] }>;

@@ -1,5 +1,7 @@
+import { spoken } from '../words/spoken.ts';
+
 /** What this element says, in English. */
-export const words = {
+export const detailWords = spoken('detailWords', {
   empty: 'How far, how much more and what would change the answer show here once there is a plan.',
   payload: 'Still to come aboard',
   payloadOver: 'To leave ashore',
@@ -48,4 +50,4 @@ export const words = {
   assumptionsNone: 'Nothing: everything was given.',
   change: 'Change',
   changeThis: (text: string) => `Change: ${text}`,
-};
+});

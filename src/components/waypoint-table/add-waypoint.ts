@@ -11,7 +11,7 @@ import type { Measures } from '../units/measures.ts';
 import { tableFieldStyles } from './table-field.styles.ts';
 import { type AddedField, readAddition } from './typed-fields.ts';
 import { TypedTexts } from './typed-texts.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 
 export type PlaceAdded = CustomEvent<{ at: LatLon }>;
 

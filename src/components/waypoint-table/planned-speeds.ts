@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { PlannedSpeed } from '../../core/route/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 
 /** A speed to begin with where none is known, m/s: 5 knots. */
 const SOME_SPEED = 2.572;

@@ -11,7 +11,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { roundText } from './round-text.ts';
 import { tableFieldStyles } from './table-field.styles.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 
 /** Distances to keep off that can be chosen, m. */
 const CLEARANCES = [10, 20, 50, 100, 200];

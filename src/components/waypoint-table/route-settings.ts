@@ -12,12 +12,10 @@ import { choiceOf, speedOf, speedOptions } from './planned-speeds.ts';
 import { tableFieldStyles } from './table-field.styles.ts';
 import { readSpeed } from './typed-fields.ts';
 import type { Typed } from './typed-texts.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 import '../field/choice-field.ts';
 
 export type RouteSettingsEdited = CustomEvent<{ shape?: Route['shape']; speed?: PlannedSpeed }>;
-
-const SHAPES = Object.entries(words.shapes).map(([value, label]) => ({ value, label }));
 
 /**
  * @summary Shape of the trip, and its planned speed.
@@ -39,7 +37,7 @@ export class RouteSettings extends SpeakingElement {
     return html`
       <homeleg-choice-field
         .label=${words.shape}
-        .choices=${SHAPES}
+        .choices=${Object.entries(words.shapes).map(([value, label]) => ({ value, label }))}
         .value=${this.shape}
         @choice-made=${(event: CustomEvent<{ value: Route['shape'] }>) => this.#tell({ shape: event.detail.value })}
       ></homeleg-choice-field>

@@ -4,7 +4,7 @@ import { placeToInsert } from '../route-map/waypoint-edits.ts';
 import { parsePosition } from '../units/coordinates.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import type { Measures } from '../units/measures.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 
 /** What a field's text stands for, or what to say about it. */
 export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: string };

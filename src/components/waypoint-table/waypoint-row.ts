@@ -9,7 +9,7 @@ import { choiceOf, speedOptions } from './planned-speeds.ts';
 import type { FieldName } from './row-edits.ts';
 import { legFrom } from './typed-fields.ts';
 import type { Typed } from './typed-texts.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 
 export type RowAct = 'up' | 'down' | 'insert' | 'delete';
 

@@ -32,7 +32,7 @@ import { placeForRow } from './typed-fields.ts';
 import { TypedTexts } from './typed-texts.ts';
 import { type RowAct, tableHead, waypointRow } from './waypoint-row.ts';
 import { waypointTableStyles } from './waypoint-table.styles.ts';
-import { tableWords as words } from './words.ts';
+import { waypointWords as words } from './words.ts';
 import './add-waypoint.ts';
 import './round-help.ts';
 import './route-settings.ts';

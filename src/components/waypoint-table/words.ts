@@ -1,5 +1,7 @@
+import { spoken } from '../words/spoken.ts';
+
 /** What the table of waypoints says, in English; one object per language. */
-export const tableWords = {
+export const waypointWords = spoken('waypointWords', {
   caption: 'Waypoints in the order they are passed',
   shape: 'Shape of the trip',
   shapes: {
@@ -60,4 +62,4 @@ export const tableWords = {
   badDistance: (most: string) => `Please type a distance up to ${most}.`,
   badStop: 'Please type minutes, up to 10,000.',
   badSpeed: (most: string) => `Please type a speed up to ${most}.`,
-} as const;
+});

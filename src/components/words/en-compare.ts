@@ -9,9 +9,10 @@ import type { Propeller } from '../../core/craft/shapes.ts';
 import { INCH } from '../../core/units/convert.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
 import { reasonText } from './en.ts';
+import { spoken } from './spoken.ts';
 
 /** Words of the loads and engines page, and of what would suit. */
-export const compareWords = {
+export const compareWords = spoken('compareWords', {
   boat: 'Boat',
   units: 'Units',
   examples: 'Examples of a type, not products.',
@@ -44,6 +45,7 @@ export const compareWords = {
   store: (store: StoreKind) => (store === 'fuel' ? 'Tank' : 'Battery'),
   pitch: 'Propeller pitch',
   shaft: 'Shaft',
+  shaftOf: (length: string) => `${length.toLowerCase()} shaft`,
   addEngine: 'Add an engine',
   mostEngines: (count: number) => `At most ${count} side by side.`,
   setup: (number: number) => `Engine ${number}`,
@@ -66,9 +68,9 @@ export const compareWords = {
   csv: 'Save as CSV',
   print: 'Print',
   working: 'Working it out',
-} as const;
+});
 
-export const cellWords = {
+export const cellWords = spoken('cellWords', {
   top: 'Top speed',
   cruise: 'Cruise',
   use: 'Uses there',
@@ -83,52 +85,81 @@ export const cellWords = {
     'below-hull-speed': 'not planing',
     wished: 'as set',
   } satisfies Record<CruiseRule, string>,
-} as const;
+});
 
-const PLANES: Readonly<Record<Planes, string>> = {
+export const planesWords = spoken<Readonly<Record<Planes, string>>>('planesWords', {
   planes: 'Planes',
   marginal: 'May just plane',
   not: 'Does not plane',
-};
+});
 
-/** "Planes", and in how many of ten such boats. */
+export const spareWords = spoken('spareWords', {
+  nearlyAll: 'nearly all such boats',
+  hardlyAny: 'hardly any such boat',
+  inTen: (count: number) => `${count} in 10 such boats`,
+  why: { plate: 'plate', floating: 'floats too low', 'search-limit': 'no limit found' } satisfies Record<
+    Spare['binds'],
+    string
+  >,
+  noPlate: (floats: string) => `not known without a plate (floats with ${floats})`,
+  less: (mass: string) => `${mass} less`,
+  more: (mass: string) => `${mass} more`,
+  tooMuch: (mass: string, why: string) => `${mass} too much (${why})`,
+  spare: (mass: string, why: string) => `${mass} (${why})`,
+  notEmpty: 'not even empty',
+  with: (change: string) => `with ${change}`,
+});
+
+export const noteWords = spoken('noteWords', {
+  legDeep: (by: string) => `The shaft is too long for this transom, by ${by}: more drag.`,
+  legHigh: (by: string) =>
+    `The shaft is too short for this transom, by ${by}: the propeller draws air. Its figures do not count that.`,
+  shaftUnknown: 'Whether the shaft fits the transom is not known.',
+  revsHigh: (rpm: string, rated: string) => `Turns ${rpm} rpm at full throttle, over its rated ${rated}: more pitch.`,
+  revsLow: (rpm: string, rated: string) =>
+    `Turns only ${rpm} of its rated ${rated} rpm at full throttle: less pitch or less weight.`,
+});
+
+/** "Planes", "May just plane". */
 export function planesText({ planes }: Planing): string {
-  return PLANES[planes];
+  return planesWords[planes];
 }
 
+/** In how many of ten such boats. */
 export function chanceText(chance: number): string {
-  if (chance >= 0.95) return 'nearly all such boats';
-  if (chance <= 0.05) return 'hardly any such boat';
-  return `${Math.round(chance * 10)} in 10 such boats`;
+  if (chance >= 0.95) return spareWords.nearlyAll;
+  if (chance <= 0.05) return spareWords.hardlyAny;
+  return spareWords.inTen(Math.round(chance * 10));
 }
 
 /** What may still come aboard by plate and floating, with what decides it. */
 export function spareText({ extra, binds, plateKnown }: Spare, m: Measures): string {
   const size = m.show('mass', Math.abs(extra));
-  const why = { plate: 'plate', floating: 'floats too low', 'search-limit': 'no limit found' }[binds];
-  if (!plateKnown) return `not known without a plate (floats with ${extra < 0 ? `${size} less` : `${size} more`})`;
-  return extra < 0 ? `${size} too much (${why})` : `${size} (${why})`;
+  const words = spareWords;
+  if (!plateKnown) return words.noPlate(extra < 0 ? words.less(size) : words.more(size));
+  return extra < 0 ? words.tooMuch(size, words.why[binds]) : words.spare(size, words.why[binds]);
 }
 
 /** What may come aboard and the boat still planes surely. */
 export function sparePlaningText({ planing }: Spare, m: Measures): string {
-  if (planing === undefined) return 'not even empty';
-  return planing < 0 ? `with ${m.show('mass', -planing)} less` : `with ${m.show('mass', planing)} more`;
+  if (planing === undefined) return spareWords.notEmpty;
+  const size = m.show('mass', Math.abs(planing));
+  return spareWords.with(planing < 0 ? spareWords.less(size) : spareWords.more(size));
 }
 
 export function noteText(note: CellNote, m: Measures): string {
   const count = (figure: number) => new Intl.NumberFormat(m.lang).format(Math.round(figure / 10) * 10);
   switch (note.code) {
     case 'leg-deep':
-      return `The shaft is too long for this transom, by ${m.show('length', note.by)}: more drag.`;
+      return noteWords.legDeep(m.show('length', note.by));
     case 'leg-high':
-      return `The shaft is too short for this transom, by ${m.show('length', note.by)}: the propeller draws air. Its figures do not count that.`;
+      return noteWords.legHigh(m.show('length', note.by));
     case 'shaft-unknown':
-      return 'Whether the shaft fits the transom is not known.';
+      return noteWords.shaftUnknown;
     case 'revs-high':
-      return `Turns ${count(note.rpm)} rpm at full throttle, over its rated ${count(note.rated)}: more pitch.`;
+      return noteWords.revsHigh(count(note.rpm), count(note.rated));
     case 'revs-low':
-      return `Turns only ${count(note.rpm)} of its rated ${count(note.rated)} rpm at full throttle: less pitch or less weight.`;
+      return noteWords.revsLow(count(note.rpm), count(note.rated));
     default:
       return note satisfies never;
   }
@@ -140,7 +171,7 @@ export function propellerText({ diameter, pitch }: Propeller, lang: string): str
   return `${inches.format(diameter / INCH)} x ${inches.format(pitch / INCH)}\u00a0in`;
 }
 
-export const lookWords = {
+export const lookWords = spoken('lookWords', {
   title: 'A closer look',
   hint: 'One load on one engine: whether the propeller suits, and what the usual tricks change.',
   load: 'Load',
@@ -181,38 +212,47 @@ export const lookWords = {
     'Each change as eight of ten such boats have it. Smaller than waves, wind and reading errors means: not to be noticed.',
   outside: "Outside the method's range.",
   onto: 'Where the bow has come down as far as it is now when planing begins.',
-} as const;
+});
 
-const FINDINGS: Readonly<Record<PropellerAdvice['finding'], string>> = {
-  'in-window': 'The propeller suits this load.',
-  'too-low': 'Too much pitch for this load: the engine labours.',
-  'maybe-low': 'Probably too much pitch for this load. Measure the revs to be sure.',
-  'too-high': 'Too little pitch for this load: the engine overspeeds.',
-  'maybe-high': 'Probably too little pitch for this load. Measure the revs to be sure.',
-};
+export const adviceWords = spoken('adviceWords', {
+  findings: {
+    'in-window': 'The propeller suits this load.',
+    'too-low': 'Too much pitch for this load: the engine labours.',
+    'maybe-low': 'Probably too much pitch for this load. Measure the revs to be sure.',
+    'too-high': 'Too little pitch for this load: the engine overspeeds.',
+    'maybe-high': 'Probably too little pitch for this load. Measure the revs to be sure.',
+  } satisfies Record<PropellerAdvice['finding'], string>,
+  predicted: (rpm: string, low: string, high: string, from: string, to: string) =>
+    `By our model this load turns ${rpm} rpm at full throttle (${low} to ${high}); wanted are ${from} to ${to}.`,
+  measured: (rpm: string, model: string, from: string, to: string) =>
+    `Measured ${rpm} rpm at full throttle; our model says ${model}. Wanted are ${from} to ${to}.`,
+  stuck:
+    'At full throttle this load stays below the hump: less weight, weight forward or more power come before the propeller.',
+  change: (inches: string, more: boolean, perInch: string) =>
+    `By our propeller model about ${inches} in ${more ? 'more' : 'less'} pitch: ${perInch} rpm an inch here.`,
+  practice: (from: string, to: string) =>
+    `Boating forums reckon 200 to 300 rpm an inch, for coarser propellers than these: ${from} to ${to} in. A rule of thumb: no measurements behind it were found.`,
+});
 
 /** What the revs at full throttle say of the propeller, in sentences. */
 export function adviceText(advice: PropellerAdvice, lang: string): readonly string[] {
   const { rpm, measured, finding, stuck, change, perInch, predicted, window } = advice;
   const count = (figure: number) => new Intl.NumberFormat(lang).format(Math.round(figure / 10) * 10);
   const inches = (metres: number) => halves(Math.abs(metres) / INCH, lang);
+  const [from, to] = [count(window.low), count(window.high)];
+  const words = adviceWords;
   const sentences = [
     measured === undefined
-      ? `By our model this load turns ${count(rpm.median)} rpm at full throttle (${count(rpm.low)} to ${count(rpm.high)}); wanted are ${count(window.low)} to ${count(window.high)}.`
-      : `Measured ${count(measured)} rpm at full throttle; our model says ${count(predicted.rpm.median)}. Wanted are ${count(window.low)} to ${count(window.high)}.`,
+      ? words.predicted(count(rpm.median), count(rpm.low), count(rpm.high), from, to)
+      : words.measured(count(measured), count(predicted.rpm.median), from, to),
   ];
-  if (stuck) {
-    sentences.push(
-      'At full throttle this load stays below the hump: less weight, weight forward or more power come before the propeller.',
-    );
-  }
-  sentences.push(FINDINGS[finding]);
+  if (stuck) sentences.push(words.stuck);
+  sentences.push(words.findings[finding]);
   if (change && !stuck) {
-    const side = change.model < 0 ? 'less' : 'more';
     const [a, b] = [...change.practice].map((metres) => Math.abs(metres)).sort((x, y) => x - y) as [number, number];
     sentences.push(
-      `By our propeller model about ${inches(change.model)} in ${side} pitch: ${count(perInch)} rpm an inch here.`,
-      `Boating forums reckon 200 to 300 rpm an inch, for coarser propellers than these: ${inches(a)} to ${inches(b)} in. A rule of thumb: no measurements behind it were found.`,
+      words.change(inches(change.model), change.model >= 0, count(perInch)),
+      words.practice(inches(a), inches(b)),
     );
   }
   return sentences;
@@ -223,9 +263,9 @@ function halves(figure: number, lang: string): string {
   return new Intl.NumberFormat(lang, { maximumFractionDigits: 1 }).format(Math.max(Math.round(figure * 2) / 2, 0.5));
 }
 
-export const changeWords: Readonly<
-  Record<ChangeCode, { readonly name: (figure: string) => string; readonly note?: string }>
-> = {
+type ChangeText = { readonly name: (figure: string) => string; readonly note?: string };
+
+export const changeWords = spoken<Readonly<Record<ChangeCode, ChangeText>>>('changeWords', {
   'crew-forward': { name: (figure) => `Everybody sits ${figure} further forward` },
   'crew-aft': { name: (figure) => `Everybody sits ${figure} further aft` },
   'trim-out': { name: (figure) => `Engine trimmed out by ${figure}` },
@@ -243,15 +283,15 @@ export const changeWords: Readonly<
     name: () => 'A foil plate on the leg',
     note: 'Owners dispute it, and no published measurement was found: from nothing but drag to an easier hump. Some find the boat harder to steer in turns.',
   },
-};
+});
 
-export const surenessWords: Readonly<Record<Sureness, string>> = {
+export const surenessWords = spoken<Readonly<Record<Sureness, string>>>('surenessWords', {
   method: 'Worked out',
   practice: 'Worked out from a size that is common practice',
   disputed: 'Disputed: little more than a guess',
-};
+});
 
-export const suitWords = {
+export const suitWords = spoken('suitWords', {
   who: 'Who comes along',
   weights: 'Weights of everyone',
   weightsHint: (unit: string) => `In ${unit}, the one at the helm first, with commas between: 85, 70, 32`,
@@ -310,34 +350,42 @@ export const suitWords = {
   reasons: 'Why',
   plate: 'Plates here are figures usual for such boats. Read the one on the boat.',
   invented: 'Boats here are invented examples of their type; engines, tanks and batteries are classes, not products.',
-} as const;
+});
 
-export const standingWords: Readonly<Record<Standing, string>> = {
+export const standingWords = spoken<Readonly<Record<Standing, string>>>('standingWords', {
   fits: 'Suits',
   doubtful: 'Not sure enough',
   out: 'Falls out',
-};
+});
 
-const PIECES: Readonly<Record<Piece, string>> = {
-  hull: 'The bare hull is',
-  engine: 'The engine is',
-  tank: 'The full tank is',
-  battery: 'The battery is',
-};
+export const suitedWords = spoken('suitedWords', {
+  carry: {
+    hull: (mass: string, limit: string) =>
+      `The bare hull is too heavy to carry (${mass} for each of you, limit ${limit}).`,
+    engine: (mass: string, limit: string) => `The engine is too heavy to carry (${mass}, limit ${limit}).`,
+    tank: (mass: string, limit: string) => `The full tank is too heavy to carry (${mass}, limit ${limit}).`,
+    battery: (mass: string, limit: string) => `The battery is too heavy to carry (${mass}, limit ${limit}).`,
+  } satisfies Record<Piece, (mass: string, limit: string) => string>,
+  seats: (seats: number, people: number) => `Too few seats (${seats} for ${people}).`,
+  noStore: 'No tank or battery here goes with this engine.',
+  planes: (speed: string) => `Planes with everybody at ${speed}`,
+  holds: (speed: string) => `Holds ${speed} with everybody`,
+  slowed: ', slowed by the waves',
+  because: (how: string, left: string, usable: string) =>
+    `${how}; home with ${left} left of ${usable}; within the plate.`,
+});
 
 /** Why a combination is in doubt or falls out. */
 export function suitReasonText(reason: SuitReason, m: Measures, store: StoreKind): string {
   switch (reason.kind) {
     case 'plan':
       return reasonText({ ...reason.reason, legs: [] }, m, store);
-    case 'carry': {
-      const each = reason.piece === 'hull' ? ' for each of you' : '';
-      return `${PIECES[reason.piece]} too heavy to carry (${m.show('mass', reason.value)}${each}, limit ${m.show('mass', reason.limit)}).`;
-    }
+    case 'carry':
+      return suitedWords.carry[reason.piece](m.show('mass', reason.value), m.show('mass', reason.limit));
     case 'seats':
-      return `Too few seats (${reason.limit} for ${reason.value}).`;
+      return suitedWords.seats(reason.limit, reason.value);
     case 'no-store':
-      return 'No tank or battery here goes with this engine.';
+      return suitedWords.noStore;
     default:
       return reason satisfies never;
   }
@@ -347,8 +395,8 @@ export function suitReasonText(reason: SuitReason, m: Measures, store: StoreKind
 export function suitsBecause({ trip, craft }: Suited, wished: number | undefined, m: Measures): string {
   if (!trip || !craft) return '';
   const speed = m.show('speed', trip.speed);
-  const how = trip.planing ? `planes with everybody at ${speed}` : `holds ${speed} with everybody`;
-  const wave = wished !== undefined && trip.speed < 0.995 * wished ? ', slowed by the waves' : '';
-  const kept = m.show('amount', trip.left.median, trip.store);
-  return `${how.charAt(0).toUpperCase()}${how.slice(1)}${wave}; home with ${kept} left of ${m.show('amount', trip.usable, trip.store)}; within the plate.`;
+  const how = trip.planing ? suitedWords.planes(speed) : suitedWords.holds(speed);
+  const slowed = wished !== undefined && trip.speed < 0.995 * wished ? suitedWords.slowed : '';
+  const shown = (amount: number) => m.show('amount', amount, trip.store);
+  return suitedWords.because(how + slowed, shown(trip.left.median), shown(trip.usable));
 }

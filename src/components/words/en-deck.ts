@@ -1,10 +1,12 @@
 import type { Aboard } from '../../core/load/shapes.ts';
 import type { Measures } from '../units/measures.ts';
+import { commonWords } from './en-forms.ts';
+import { spoken } from './spoken.ts';
 
 type Kind = Aboard['kind'] | 'tank' | 'battery';
 
 /** Words of the boat seen from above and of those aboard. */
-export const deckWords = {
+export const deckWords = spoken('deckWords', {
   drawing: 'The boat from above',
   bow: 'Bow',
   port: 'Port',
@@ -41,10 +43,10 @@ export const deckWords = {
   refusedShort: 'Not on the bow',
   balanceSaid: (along: string, across: string) => `Balance lengthwise ${along}, sideways ${across}.`,
   swapped: (one: string, other: string) => `${one} and ${other} changed places.`,
-} as const;
+});
 
 /** The table of those aboard. */
-export const aboardWords = {
+export const aboardWords = spoken('aboardWords', {
   title: 'Who and what is aboard',
   who: 'Who or what',
   name: (who: string) => `Name of ${who}`,
@@ -64,7 +66,7 @@ export const aboardWords = {
   spotHint: 'From the stern and from the middle line; to port is less than 0.',
   add: { adult: 'Adult', child: 'Child', dog: 'Dog', gear: 'Gear' } as const,
   addTitle: 'Take aboard',
-  addName: (what: string) => `Add: ${what.toLowerCase()}`,
+  addName: (what: string) => `Add: ${commonWords.within(what)}`,
   seatEveryone: 'Seat everyone',
   seatEveryoneHint: 'Puts those without a place where the boat is steadiest. You can still move them.',
   full: 'The list is full: no more can be added.',
@@ -73,9 +75,9 @@ export const aboardWords = {
   fixed: 'Built in',
   withFuel: (share: string) => `${share} full`,
   halfFull: 'if half full',
-} as const;
+});
 
-export const totalWords = {
+export const totalWords = spoken('totalWords', {
   title: 'Weight and balance',
   peopleAndGear: 'People and gear',
   people: (n: number) => `${n} ${n === 1 ? 'person' : 'people'}`,
@@ -108,18 +110,25 @@ export const totalWords = {
     n === 1
       ? 'The place of one is not known: it counts where it does most harm.'
       : `The places of ${n} are not known: they count where they do most harm.`,
-} as const;
+});
 
 /** "Skipper" or "Adult", for buttons and labels. */
 export function whoIs({ name, kind }: { name?: string | undefined; kind: Kind }): string {
   return name?.trim() || deckWords.kinds[kind];
 }
 
+export const spotWords = spoken('spotWords', {
+  along: (distance: string, forward: boolean) => `${distance} ${forward ? 'forward' : 'behind the stern'}`,
+  middle: 'in the middle',
+  across: (distance: string, starboard: boolean) => `${distance} to ${starboard ? 'starboard' : 'port'}`,
+  piece: (text: string, number: number, count: number) => `${text}; piece ${number} of ${count}`,
+});
+
 /** "1.20 m forward, 0.35 m to port". */
 export function spotText({ x, y }: { x: number; y: number }, m: Measures): string {
-  const along = `${m.show('length', Math.abs(x))} ${x < 0 ? 'behind the stern' : 'forward'}`;
-  if (Math.abs(y) < 0.005) return `${along}, in the middle`;
-  return `${along}, ${m.show('length', Math.abs(y))} to ${y > 0 ? 'starboard' : 'port'}`;
+  const along = spotWords.along(m.show('length', Math.abs(x)), x >= 0);
+  const across = Math.abs(y) < 0.005 ? spotWords.middle : spotWords.across(m.show('length', Math.abs(y)), y > 0);
+  return `${along}, ${across}`;
 }
 
 /** "Skipper 85 kg, Helm, starboard aft; piece 1 of 6". */
@@ -128,5 +137,6 @@ export function pieceName(
   index: number,
   count: number,
 ): string {
-  return `${[`${parts.who} ${parts.mass}`, parts.place, ...parts.notes].join(', ')}; piece ${index + 1} of ${count}`;
+  const text = [`${parts.who} ${parts.mass}`, parts.place, ...parts.notes].join(', ');
+  return spotWords.piece(text, index + 1, count);
 }

@@ -1,17 +1,22 @@
 import type { DesignCategory, Drive, EngineCycle, Fouling, HullForm, Plate } from '../../core/craft/shapes.ts';
 import type { StoreKind } from '../units/measures.ts';
+import { spoken } from './spoken.ts';
 
 /** Words of the input forms; sentences about a plan are in `en.ts`. */
-export const notKnown = 'Not known';
+export const commonWords = spoken('commonWords', {
+  notKnown: 'Not known',
+  /** A word that stands by itself, put into the middle of a sentence. */
+  within: (word: string) => word.toLowerCase(),
+});
 
-export const foulingWords: Readonly<Record<Fouling, string>> = {
+export const foulingWords = spoken<Readonly<Record<Fouling, string>>>('foulingWords', {
   clean: 'Clean',
   slime: 'Slime: a tenth more resistance',
   weed: 'Weed or light shell: a quarter more',
   shell: 'Heavy shell: half as much again',
-};
+});
 
-export const craftWords = {
+export const craftWords = spoken('craftWords', {
   boat: 'Boat',
   engine: 'Engine',
   ownBoat: 'Own boat',
@@ -44,32 +49,32 @@ export const craftWords = {
   batteryMass: 'Battery weight',
   place: (store: StoreKind) => `Where the ${store === 'fuel' ? 'tank' : 'battery'} sits`,
   placeKept: 'As it is now',
-} as const;
+});
 
-export const formWords: Record<HullForm, string> = {
+export const formWords = spoken<Record<HullForm, string>>('formWords', {
   'inflatable-catamaran': 'Inflatable catamarans',
   rib: 'Rigid inflatables',
   'flat-floor-inflatable': 'Flat-floor inflatables',
   'rigid-v': 'V-bottom boats',
   'rigid-flat': 'Flat-bottom boats',
   displacement: 'Displacement boats',
-};
+});
 
-export const cycleWords: Record<EngineCycle | 'electric', string> = {
+export const cycleWords = spoken<Record<EngineCycle | 'electric', string>>('cycleWords', {
   '4s-carb': 'Petrol, four-stroke, carburettor',
   '4s-efi': 'Petrol, four-stroke, fuel injection',
   '2s-carb': 'Petrol, two-stroke, carburettor',
   '2s-di': 'Petrol, two-stroke, direct injection',
   electric: 'Electric',
-};
+});
 
-export const shaftWords: Record<NonNullable<Drive['shaft']>, string> = {
+export const shaftWords = spoken<Record<NonNullable<Drive['shaft']>, string>>('shaftWords', {
   short: 'Short, 15 in',
   long: 'Long, 20 in',
   'extra-long': 'Extra long, 25 in',
-};
+});
 
-export const plateWords = {
+export const plateWords = spoken('plateWords', {
   title: "Builder's plate",
   why: 'The plate on the boat says what it may carry. The figures below the fields are only what boats like this often have: read yours, and leave empty what it does not say.',
   none: 'This boat has no plate',
@@ -82,22 +87,22 @@ export const plateWords = {
   scheme: 'Kind of plate',
   notRead: 'Not read',
   typical: (figure: string) => `Often about ${figure}`,
-} as const;
+});
 
-export const categoryWords: Record<DesignCategory, string> = {
+export const categoryWords = spoken<Record<DesignCategory, string>>('categoryWords', {
   A: 'A: beyond force 8, beyond 4 m',
   B: 'B: to force 8, to 4 m',
   C: 'C: to force 6, to 2 m',
   D: 'D: to force 4, to 0.3 m',
-};
+});
 
-export const schemeWords: Record<Plate['scheme'], string> = {
+export const schemeWords = spoken<Record<Plate['scheme'], string>>('schemeWords', {
   eu: 'European (CE mark): engine not counted',
   us: 'United States: engine and fuel counted',
-  unknown: notKnown,
-};
+  unknown: 'Not known',
+});
 
-export const fillWords = {
+export const fillWords = spoken('fillWords', {
   title: (store: StoreKind) =>
     store === 'fuel' ? 'Fuel in the tank at departure' : 'Charge in the battery at departure',
   level: 'Level',
@@ -108,9 +113,9 @@ export const fillWords = {
   knownBy: 'How do you know?',
   measured: (store: StoreKind) => (store === 'fuel' ? 'Dipstick or scales' : 'Battery monitor'),
   gauge: (store: StoreKind) => (store === 'fuel' ? 'Gauge or a glance' : 'Lights or a glance'),
-} as const;
+});
 
-export const conditionWords = {
+export const conditionWords = spoken('conditionWords', {
   departure: 'Departure',
   departureHint: 'Date and clock time on this device',
   wind: 'Wind',
@@ -136,9 +141,9 @@ export const conditionWords = {
   fresh: 'Fresh water',
   batteryTemperature: 'Temperature of the battery',
   batteryHint: 'A cold battery gives less.',
-} as const;
+});
 
-export const reserveWords = {
+export const reserveWords = spoken('reserveWords', {
   title: 'Reserve to keep',
   strictest: 'Where several are chosen, the largest reserve holds.',
   noneChosen: 'None chosen: a third is kept.',
@@ -156,4 +161,4 @@ export const reserveWords = {
   maxWind: 'Most wind',
   maxWave: 'Highest waves',
   timeAllowed: 'Due back after',
-} as const;
+});

@@ -2,9 +2,10 @@ import type { Mishap } from '../../core/trip/contingencies.ts';
 import type { Doubt } from '../../core/trip/risk.ts';
 import type { Verdict } from '../../core/trip/shapes.ts';
 import type { StoreKind } from '../units/measures.ts';
+import { spoken } from './spoken.ts';
 
 /** Words of the further answers of a trip. */
-export const furtherWords = {
+export const furtherWords = spoken('furtherWords', {
   empty: 'These answers show once there is a plan.',
   unusable: 'The route cannot be sailed as planned, so there is nothing to work out here.',
   working: 'Working it out',
@@ -13,9 +14,9 @@ export const furtherWords = {
   sure: 'How sure is it?',
   speed: 'Which speed?',
   here: 'Check from here, under way',
-} as const;
+});
 
-export const minimumsWords = {
+export const minimumsWords = spoken('minimumsWords', {
   caption: (store: StoreKind) =>
     `Read the ${store} at each point. With less than this, or later than this, turn for home there. Each figure gets through the likely trip with the reserve whole and still gets home on a bad day; the unusable rest is not counted.`,
   captionOneWay: (store: StoreKind) =>
@@ -39,9 +40,9 @@ export const minimumsWords = {
   fewer: 'Show fewer',
   atEnd: (amount: string) => `Should be left: ${amount}.`,
   short: 'less than that is planned',
-} as const;
+});
 
-const MISHAPS: Record<Mishap, (speed: string, store: StoreKind) => string> = {
+export const mishapNames = spoken<Record<Mishap, (speed: string, store: StoreKind) => string>>('mishapNames', {
   'headwind-home': () => 'A headwind all the way home, one force stronger',
   'home-slow': (speed) => `The engine only gives ${speed} on the way home`,
   'home-on-hump': (speed) => `The boat labours at the hump on the way home, at ${speed}`,
@@ -49,15 +50,14 @@ const MISHAPS: Record<Mishap, (speed: string, store: StoreKind) => string> = {
   'hour-lost': () => 'An hour is lost with the engine running slowly',
   'cold-battery': () => 'The battery is 10 °C colder',
   'tank-fails': (_, store) => (store === 'fuel' ? 'The largest tank fails' : 'The largest battery fails'),
-};
+});
 
-export const mishapWords = {
+export const mishapWords = spoken('mishapWords', {
   caption: 'Each on its own, on a day that is otherwise as planned.',
   mishap: 'What happens',
   answer: 'Answer',
   left: 'Left at the end',
   time: 'Trip takes',
-  name: (mishap: Mishap, speed: string, store: StoreKind) => MISHAPS[mishap](speed, store),
   short: (amount: string) => `${amount} short`,
   noWay: 'makes no way home',
   worst: (amount: string) => `on a bad day ${amount}`,
@@ -65,24 +65,23 @@ export const mishapWords = {
   touched: 'Home on the reserve',
   unsure: 'Home, but not on a bad day',
   'no-go': 'Does not last',
-} as const;
+});
 
-const DOUBTS: Record<Doubt, (store: StoreKind) => string> = {
+export const doubtNames = spoken<Record<Doubt, (store: StoreKind) => string>>('doubtNames', {
   boat: () => 'How much this boat uses',
   load: () => 'What is really aboard',
   speed: () => 'The speed really made',
   weather: () => 'Wind and sea along the way',
   stream: () => 'The stream',
   gauge: (store) => `How much ${store} there really is`,
-};
+});
 
-export const sureWords = {
+export const sureWords = spoken('sureWords', {
   whole: 'The reserve stays whole',
   home: (home: boolean) => (home ? 'Something is left at home' : 'Something is left at the end'),
   ofHundred: (n: number) => (n < 1 ? 'in fewer than 1 of 100 such trips' : `in about ${n} of 100 such trips`),
   what: 'What matters most',
   whatHint: 'Shares of the doubt in this answer. The largest is the one worth measuring or asking about first.',
-  doubt: (doubt: Doubt, store: StoreKind) => DOUBTS[doubt](store),
   largest: (name: string, share: string) => `${name}: ${share} of the doubt.`,
   check: 'Play it over',
   checkHint:
@@ -96,9 +95,9 @@ export const sureWords = {
   differs: 'Played 10,000 times it comes out differently by more than 2 of 100: the lower figure is shown.',
   played: (whole: string, home: string) => `Played: reserve whole ${whole}, something left ${home}.`,
   limits: 'Engine failure, a turn of the weather and errors of position are not in these figures.',
-} as const;
+});
 
-export const speedWords = {
+export const speedWords = spoken('speedWords', {
   intro: (store: StoreKind) => `The whole trip at one speed: the time it takes against the ${store} left at the end.`,
   present: 'As planned now',
   thriftiest: 'Uses least',
@@ -130,9 +129,9 @@ export const speedWords = {
   axisTime: 'time for the whole trip',
   axisLeft: (store: StoreKind) => `${store} left`,
   note: 'Slower in waves and in zones with a limit as everywhere in the plan; the other reasons of the answer are judged anew once a speed is taken.',
-} as const;
+});
 
-export const hereWords = {
+export const hereWords = spoken('hereWords', {
   where: 'Where are you?',
   gauge: (store: StoreKind) => (store === 'fuel' ? 'Fuel in the tank now' : 'Charge in the battery now'),
   by: { device: 'This device', point: 'A point of the route', typed: 'Typed position' },
@@ -181,9 +180,9 @@ export const hereWords = {
   kept: (amount: string) => `The reserve kept is that of the plan at departure, ${amount}.`,
   failed: 'Nothing could be worked out from here.',
   caution: 'An aid to deciding, not for navigation. If in doubt, turn early or call for help early.',
-} as const;
+});
 
-export const daylightWords = {
+export const daylightWords = spoken('daylightWords', {
   title: 'Daylight',
   none: 'Give a departure, and whether you are back in daylight shows here.',
   kept: (margin: string, home: boolean) => `${home ? 'Home' : 'There'} ${margin} before sunset.`,
@@ -196,4 +195,4 @@ export const daylightWords = {
   times: (sunset: string, lastLight: string | undefined) =>
     lastLight ? `Sunset ${sunset}, last light ${lastLight}.` : `Sunset ${sunset}; twilight lasts all night.`,
   rule: 'Common practice: home at least an hour before sunset. High ground brings the dark forward, and a slow way home takes longer than planned.',
-} as const;
+});

@@ -1,5 +1,7 @@
+import { spoken } from './spoken.ts';
+
 /** Words of the hire desk's reserve check. */
-export const hireWords = {
+export const hireWords = spoken('hireWords', {
   boat: 'Boat',
   weights: 'Weights of everyone and their things',
   weightsHint: (unit: string) => `In ${unit}, with commas between: 85, 70, 32`,
@@ -19,4 +21,4 @@ export const hireWords = {
   clear: 'Next hirer',
   demo: 'Boats, plates and routes here are invented. A desk lists its own.',
   noWaters: 'Without a set route nobody has checked land, depth and limits.',
-} as const;
+});

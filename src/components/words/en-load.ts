@@ -2,9 +2,11 @@ import type { RuleName } from '../../core/load/capacity.ts';
 import type { FloatLacks } from '../../core/load/float-body.ts';
 import type { Purpose } from '../../core/trip/seating-places.ts';
 import type { Payload } from '../../core/trip/shapes.ts';
+import { listText } from './list-text.ts';
+import { spoken } from './spoken.ts';
 
 /** How the boat lies: at rest, on the hump, planing. */
-export const attitudeWords = {
+export const attitudeWords = spoken('attitudeWords', {
   title: 'How it floats and runs',
   side: 'The boat from the side, to scale',
   atRest: 'At rest',
@@ -57,10 +59,10 @@ export const attitudeWords = {
     tubes: 'How it floats is not known: the diameter and length of its tubes are not given.',
     'transom-height': 'How it floats is not known: the height of the transom is not given.',
   } satisfies Record<FloatLacks, string>,
-} as const;
+});
 
 /** Where to sit. */
-export const seatWords = {
+export const seatWords = spoken('seatWords', {
   purpose: 'Best for',
   purposes: {
     planing: 'Easy planing',
@@ -79,7 +81,7 @@ export const seatWords = {
   good: (aim: string) => `Everybody sits well for this already: ${aim}.`,
   sits: (moves: string, aim: string) => `${moves}: ${aim}.`,
   goes: (who: string, where: string) => `${who} to ${where}`,
-  costs: (parts: readonly string[]) => `As you sit now, that costs ${list(parts)}.`,
+  costs: (parts: readonly string[]) => `As you sit now, that costs ${listText(parts)}.`,
   costsNothing: 'As you sit now costs little: less than a tenth of a knot, and no fuel worth naming.',
   costPlaning: (by: string) => `${by} more speed before the bow comes down`,
   costNoPlaning: 'the plane itself: it does not get over the hump',
@@ -113,10 +115,10 @@ export const seatWords = {
   pinOut: 'One pin out',
   pinSays: (shift: string, forward: boolean, hump: string) =>
     `like moving the balance ${shift} ${forward ? 'forward' : 'aft'}; power over need at the hump ${hump}`,
-} as const;
+});
 
 /** What it may carry. */
-export const capacityWords = {
+export const capacityWords = spoken('capacityWords', {
   rule: 'Rule',
   allows: 'Allows',
   now: 'Now',
@@ -183,10 +185,10 @@ export const capacityWords = {
   categoryOpen: (letter: string, wind: string, wave: string) => `${letter}: ${wind}, ${wave}; no forecast given`,
   windTo: (force: number) => (Number.isFinite(force) ? `wind to force ${force}` : 'more than force 8'),
   waveTo: (height: string) => (height ? `waves to ${height}` : 'waves over 4 m'),
-} as const;
+});
 
 /** Safe payload over the way and over speed. */
-export const payloadWords = {
+export const payloadWords = spoken('payloadWords', {
   title: 'Safe payload',
   over: 'Drawn over',
   modes: { length: 'Length of the trip', speed: 'Planned speed' } as const,
@@ -217,10 +219,10 @@ export const payloadWords = {
     'no-plate': 'not known',
   } satisfies Record<Payload['binds'], string>,
   described: (parts: readonly string[]) => `What sets the limit, from left to right. ${parts.join('. ')}.`,
-} as const;
+});
 
 /** What if, and what changes on the way. */
-export const whatIfWords = {
+export const whatIfWords = spoken('whatIfWords', {
   title: 'What if',
   behind: 'Leave behind',
   nobody: 'Nobody, nothing',
@@ -245,8 +247,4 @@ export const whatIfWords = {
   } as const,
   columns: { mass: 'All up', balance: 'Balance', edge: 'Lowest edge', hump: 'Over the hump' } as const,
   fuelStays: 'A battery weighs the same all the way.',
-} as const;
-
-function list(parts: readonly string[]): string {
-  return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
-}
+});

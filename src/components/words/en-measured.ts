@@ -1,5 +1,7 @@
+import { spoken } from './spoken.ts';
+
 /** Words about a boat that has been measured. */
-export const measuredWords = {
+export const measuredWords = spoken('measuredWords', {
   title: (count: number) =>
     count === 0
       ? 'No run of this boat counts yet: it is planned as unmeasured.'
@@ -16,4 +18,4 @@ export const measuredWords = {
       : `${count} runs contradict the others and were set aside.`,
   forget: 'Plan without these trials',
   forgotten: 'The trials no longer count. The boat is planned as unmeasured.',
-} as const;
+});

@@ -1,10 +1,14 @@
+import { spoken } from './spoken.ts';
+
 /** Titles inside the card of the load. */
-export const seatTitle = 'Where to sit';
-export const capacityTitle = 'What it may carry';
-export const payloadTitle = 'Safe payload';
+export const loadTitles = spoken('loadTitles', {
+  seat: 'Where to sit',
+  capacity: 'What it may carry',
+  payload: 'Safe payload',
+});
 
 /** Words of the planner's frame. */
-export const plannerWords = {
+export const plannerWords = spoken('plannerWords', {
   boat: 'Boat',
   aboard: 'Aboard',
   route: 'Route',
@@ -55,4 +59,4 @@ export const plannerWords = {
   plateMissing: 'plate not read yet',
   people: (n: number) => `${n} ${n === 1 ? 'person' : 'people'}`,
   fillMissing: 'fill not given',
-} as const;
+});

@@ -2,9 +2,10 @@ import type { Drive, Fouling } from '../../core/craft/shapes.ts';
 import type { Meaning } from '../../core/files/table-meanings.ts';
 import type { FactorFound, FitLimit, RunFound } from '../../core/trials/fit-shapes.ts';
 import type { StoreKind } from '../units/measures.ts';
+import { spoken } from './spoken.ts';
 
 /** Words of the trials page. */
-export const trialWords = {
+export const trialWords = spoken('trialWords', {
   boat: 'Boat and setups',
   runs: 'Runs',
   tracks: 'From a track or a table',
@@ -43,9 +44,9 @@ export const trialWords = {
   refillDeleted: 'Refill deleted.',
   refillSaved: 'Refill saved.',
   setupDeleted: 'Setup deleted.',
-} as const;
+});
 
-export const setupWords = {
+export const setupWords = spoken('setupWords', {
   water: 'Water',
   salt: 'Sea water',
   fresh: 'Fresh water',
@@ -62,9 +63,9 @@ export const setupWords = {
   noPlanner: 'The planner on this device has no boat to take.',
   taken: 'Boat of the planner taken; runs were kept.',
   otherKind: 'Runs were made with the engine before, so this one is a setup of its own.',
-} as const;
+});
 
-export const runWords = {
+export const runWords = spoken('runWords', {
   title: (n: number | undefined) => (n === undefined ? 'New run' : `Change run ${n}`),
   add: 'Add a run',
   date: 'Date',
@@ -145,9 +146,9 @@ export const runWords = {
     'beyond-model': 'the model cannot make this speed',
   } satisfies Record<NonNullable<RunFound['setAside']>, string>,
   doThis: (what: string, n: number) => `${what} run ${n}`,
-} as const;
+});
 
-export const refillWords = {
+export const refillWords = spoken('refillWords', {
   title: (changing: boolean) => (changing ? 'Change refill' : 'New refill'),
   why: 'No flow meter? What went back into the tank or battery after a trip you know is worth something too, with a larger error of its own.',
   add: 'Add a refill',
@@ -174,10 +175,10 @@ export const refillWords = {
   doThis: (what: string, n: number) => `${what} refill ${n}`,
   one: 'Refill',
   line: (amount: string, time: string) => `${amount} put back after ${time}`,
-} as const;
+});
 
 /** "Fuel, full throttle" and so on; what each factor stands for, as a reader would say it. */
-export const factorWords: Record<FactorFound['factor'], string> = {
+export const factorWords = spoken<Record<FactorFound['factor'], string>>('factorWords', {
   kd: 'resistance at displacement speed',
   kp: 'planing resistance',
   kh: 'resistance of the hump',
@@ -186,14 +187,14 @@ export const factorWords: Record<FactorFound['factor'], string> = {
   fuel: 'consumption of the engine',
   friction: 'consumption at little throttle',
   power: 'power at full throttle',
-};
+});
 
-export const electricFactorWords: Partial<Record<FactorFound['factor'], string>> = {
+export const electricFactorWords = spoken<Partial<Record<FactorFound['factor'], string>>>('electricFactorWords', {
   fuel: 'losses of the motor',
   friction: 'standby consumption',
-};
+});
 
-export const fitWords = {
+export const fitWords = spoken('fitWords', {
   noRuns: 'Nothing counts yet. Add runs, and the measured band appears beside the unmeasured one.',
   before: 'Unmeasured',
   after: 'Measured',
@@ -235,10 +236,10 @@ export const fitWords = {
   } satisfies Record<Fouling, string>,
   tried: (mass: string, speed: string) => `Tried at ${mass} in all and ${speed}. Outside that the band widens again.`,
   counted: (n: number) => `${plural(n, 'run or refill counts', 'runs and refills count')}.`,
-} as const;
+});
 
 /** "8 % above our estimate, \u00b16 %"; shifts with their unit. */
-export const factorText = {
+export const factorText = spoken('factorText', {
   above: (share: string, sure: string) => `${share} above our estimate, \u00b1${sure}`,
   below: (share: string, sure: string) => `${share} below our estimate, \u00b1${sure}`,
   as: (sure: string) => `as we estimated, \u00b1${sure}`,
@@ -251,30 +252,42 @@ export const factorText = {
   unknown: 'not learned from these runs',
   atBound: 'as far off as is credible; look at the runs again',
   note: 'The figure after \u00b1 holds in 8 of 10 cases.',
-} as const;
+});
+
+export const limitWords = spoken('limitWords', {
+  onlyTogether: (one: string, other: string) =>
+    `${capital(one)} and ${other}: only together. The runs say how much the boat uses, not which of the two is the cause.`,
+  notLearned: (factor: string) => `${capital(factor)}: the runs tell little of it, and it stays as we estimated.`,
+  oneLoad: 'All runs are at about one load: what more or fewer aboard would change is still our estimate.',
+  noConsumption: 'No run has consumption: range and reserve are hardly surer than before.',
+  disagree: (runs: string) =>
+    `Runs ${runs} disagree, and nothing says which one is right. Look for a wrong load, propeller or unit.`,
+  atBound: (factor: string) =>
+    `${capital(factor)} would have to be beyond what is credible. Look for a wrong load, propeller or unit.`,
+});
 
 export function limitText(limit: FitLimit, numbers: (ids: readonly string[]) => string, kind: Drive['kind']): string {
   const name = (factor: FactorFound['factor']) =>
     (kind === 'electric' ? electricFactorWords[factor] : undefined) ?? factorWords[factor];
   switch (limit.code) {
     case 'only-together':
-      return `${capital(name(limit.factors[0]))} and ${name(limit.factors[1])}: only together. The runs say how much the boat uses, not which of the two is the cause.`;
+      return limitWords.onlyTogether(name(limit.factors[0]), name(limit.factors[1]));
     case 'not-learned':
-      return `${capital(name(limit.factor))}: the runs tell little of it, and it stays as we estimated.`;
+      return limitWords.notLearned(name(limit.factor));
     case 'one-load':
-      return 'All runs are at about one load: what more or fewer aboard would change is still our estimate.';
+      return limitWords.oneLoad;
     case 'no-consumption':
-      return 'No run has consumption: range and reserve are hardly surer than before.';
+      return limitWords.noConsumption;
     case 'runs-disagree':
-      return `Runs ${numbers(limit.runs)} disagree, and nothing says which one is right. Look for a wrong load, propeller or unit.`;
+      return limitWords.disagree(numbers(limit.runs));
     case 'at-bound':
-      return `${capital(name(limit.factor))} would have to be beyond what is credible. Look for a wrong load, propeller or unit.`;
+      return limitWords.atBound(name(limit.factor));
     default:
       return limit satisfies never;
   }
 }
 
-export const profileWords = {
+export const profileWords = spoken('profileWords', {
   why: 'One file with the boat and every run behind it. Whoever loads it works the curves out anew from the runs.',
   name: 'Name of the boat',
   measuredBy: 'Measured by',
@@ -290,7 +303,7 @@ export const profileWords = {
   notOpened: 'This file could not be read as a boat profile, and nothing was changed.',
   facts: (runs: string, by: string | undefined, last: string | undefined) =>
     [runs, ...(by ? [`measured by ${by}`] : []), ...(last ? [`last on ${last}`] : [])].join(', '),
-} as const;
+});
 
 function plural(n: number, one: string, many: string): string {
   return `${n} ${n === 1 ? one : many}`;
@@ -301,7 +314,7 @@ function capital(text: string): string {
 }
 
 /** Tracks opened and made into runs. */
-export const trackWords = {
+export const trackWords = spoken('trackWords', {
   why: 'A track of the trial day, as a GPX file. Steady passes are found in it and paired out and back; add what was read meanwhile, then take the runs over. The file stays on this device.',
   open: 'Open tracks (GPX)',
   sample: 'Try the sample tracks',
@@ -359,10 +372,10 @@ export const trackWords = {
   allStretches: (n: number) => `Show all ${n} stretches`,
   take: (n: number) => `Take over ${plural(n, 'run', 'runs')}`,
   saveTracks: 'Save the tracks as GPX',
-} as const;
+});
 
 /** The run sheet of a trial day. */
-export const sheetWords = {
+export const sheetWords = spoken('sheetWords', {
   why: 'Which runs narrow the band most for the crew, the setups and the time there is, in an order that changes people and engines least. Passes are made out and back, a minute each way.',
   crewHint:
     'Put in everyone who can come, with their seats. The sheet asks for the helm alone, about half of them, and all.',
@@ -392,10 +405,10 @@ export const sheetWords = {
   warmUp: (time: string) => `Warm up, ${time}`,
   changeSetup: (setup: string) => `Ashore: change over to ${setup}`,
   changeLoad: (load: string) => `Now ${load}`,
-} as const;
+});
 
 /** The form at the helm. */
-export const helmWords = {
+export const helmWords = spoken('helmWords', {
   place: (n: number, of: number) => `Step ${n} of ${of}`,
   close: 'Close',
   back: 'Back',
@@ -406,10 +419,10 @@ export const helmWords = {
   inAll: (mass: string) => `${mass} in all`,
   sail: (speed: string) => `About ${speed}`,
   fields: { out: 'Out', back: 'Back', rpm: 'rpm', rate: 'Flow', amps: 'Amps', volts: 'Volts' },
-} as const;
+});
 
 /** Runs in a table. */
-export const tableWords = {
+export const tableWords = spoken('tableWords', {
   why: 'A table of runs, from a spreadsheet as CSV: one row for each run, heads in the first row, in any usual unit. What each column means is shown before anything is taken over.',
   open: 'Open a table (CSV)',
   save: 'Save the runs as a table (CSV)',
@@ -432,10 +445,10 @@ export const tableWords = {
   more: (n: number) => `${n} more.`,
   take: (n: number) => `Take over ${plural(n, 'run', 'runs')}`,
   close: 'Close the table',
-} as const;
+});
 
 /** What a column may stand for. */
-export const meaningWords: Record<Meaning, string> = {
+export const meaningWords = spoken<Record<Meaning, string>>('meaningWords', {
   id: 'Name of the run',
   date: 'Date',
   setup: 'Setup',
@@ -464,4 +477,4 @@ export const meaningWords: Record<Meaning, string> = {
   waves: 'Wave height',
   'left-out': 'Left out',
   note: 'Note',
-};
+});

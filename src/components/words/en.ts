@@ -14,58 +14,49 @@ import type {
 } from '../../core/trip/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { listText } from './list-text.ts';
+import { bracket, held, type Parts } from './parts.ts';
+import { spoken, spokenNow } from './spoken.ts';
 
 /** The answer in the words of the screen. */
-export const verdictWords: Record<Verdict, string> = {
+export const verdictWords = spoken<Record<Verdict, string>>('verdictWords', {
   go: 'Home with reserve',
   marginal: 'Not sure enough',
   'no-go': 'Not like this',
-};
+});
 
-const VERDICT_WHY: Record<Verdict, (what: StoreKind) => string> = {
+export const verdictWhyWords = spoken<Record<Verdict, (what: StoreKind) => string>>('verdictWhyWords', {
   go: (what) => `The likely trip leaves your reserve untouched, and even a bad day gets home with some ${what} left.`,
   marginal: () => 'It may well work, but too little is left, or too little is known, to count on it.',
   'no-go': () => 'As planned, this trip breaks the reserve or a limit. Change something before you go.',
-};
+});
 
 /** One sentence on what the verdict means. */
 export function verdictWhy(verdict: Verdict, store: StoreKind): string {
-  return VERDICT_WHY[verdict](store);
+  return verdictWhyWords[verdict](store);
 }
 
 /** To be shown with every plan. */
-export const cautions: readonly string[] = [
-  'For planning ashore, not for navigation.',
-  "The boat's plate, local rules and licensed practice come first.",
-  'Engine failure, a turn of the weather and errors of position are not in the number.',
-];
+export const cautionWords = spoken('cautionWords', {
+  all: [
+    'For planning ashore, not for navigation.',
+    "The boat's plate, local rules and licensed practice come first.",
+    'Engine failure, a turn of the weather and errors of position are not in the number.',
+  ],
+  unreviewed:
+    'Nobody whose mother tongue this is has checked the words on safety in this language yet. The English words hold.',
+});
 
-/** What a sentence is made of: figure and limit are empty where they were not given. */
-interface Parts {
-  readonly raw: Reason;
-  readonly value: string;
-  readonly limit: string;
-  readonly name: string;
-  /** " on leg 2", " on legs 2 and 3" or nothing. */
-  readonly where: string;
-  readonly what: StoreKind;
-  /** "tank" or "battery". */
-  readonly holder: string;
-  /** Figure without its sign. */
-  readonly size: string;
+/** What is said beside every plan; and where nobody has checked the words of this language, that too. */
+export function cautions(): readonly string[] {
+  return spokenNow().reviewed ? cautionWords.all : [...cautionWords.all, cautionWords.unreviewed];
 }
 
-/** The lead, and in brackets as many of the figures as are known. */
-function held(lead: string, p: Parts, before: readonly [string, string] = ['', 'limit ']): string {
-  const figures = [p.value && before[0] + p.value, p.limit && before[1] + p.limit].filter(Boolean).join(', ');
-  return figures ? `${lead} (${figures}).` : `${lead}.`;
-}
-
+const LIMIT = ['', 'limit '] as const;
 const PLATE = ['', 'plate '] as const;
 const NEED = ['needs ', 'usable '] as const;
 const WAVES = ['waves ', 'limit '] as const;
 const HUMP = ['power over need at the hump ', 'wanted '] as const;
-const bracket = (name: string) => name && ` (${name})`;
 
 const EDGE: Record<string, string> = { tube: 'tube', transom: 'transom', gunwale: 'gunwale' };
 const LOST: Record<string, string> = {
@@ -74,7 +65,7 @@ const LOST: Record<string, string> = {
   upends: 'goes under at one end',
 };
 
-const REASONS: Record<ReasonCode, (p: Parts) => string> = {
+export const reasonWords = spoken<Record<ReasonCode, (p: Parts) => string>>('reasonWords', {
   'reserve-broken': (p) =>
     (p.raw.value ?? 0) < 0
       ? held(`The ${p.what} is unlikely to last to the end`, { ...p, value: p.size }, ['short by ', 'reserve '])
@@ -90,7 +81,7 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'over-category': (p) =>
     p.name === 'wind'
       ? held("More wind than the boat's design category allows", p, ['force ', 'limit force '])
-      : held("Higher waves than the boat's design category allows", p),
+      : held("Higher waves than the boat's design category allows", p, LIMIT),
   'plate-unknown': () => "What the boat's plate allows was not given, so the load could not be checked against it.",
   'no-plate': () => 'This boat has no plate, so nobody has said how much it may carry.',
   'speed-not-held': (p) =>
@@ -129,7 +120,7 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'helm-far': () => 'The helm sits too far from the engine for tiller and kill cord.',
   'too-few-seats': (p) => held('More people than seats', p, ['', 'seats ']),
   'odd-weight': (p) => held('Somebody weighs more than seems right: check the figure', p, ['', 'usually up to ']),
-  'off-balance': (p) => held(`The load sits too far to ${side(p.raw.value)}`, { ...p, value: p.size }),
+  'off-balance': (p) => held(`The load sits too far to ${side(p.raw.value)}`, { ...p, value: p.size }, LIMIT),
   overtrimmed: (p) => {
     const aft = (p.raw.value ?? 0) < (p.raw.limit ?? 1);
     const before = ['balance at ', aft ? 'at least ' : 'at most '] as const;
@@ -152,8 +143,9 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
         ? 'More wind than your own limit'
         : 'More wind than small open boats go out in',
       p,
+      LIMIT,
     ),
-  'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p),
+  'over-wave-limit': (p) => held(`Higher waves than your own limit${p.where}`, p, LIMIT),
   late: (p) => held(`Home too late${p.name && `: after ${p.name}`}`, p, ['takes ', 'allowed ']),
   'after-dark': (p) =>
     p.size
@@ -180,7 +172,7 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
     ),
   'shoal-covered': (p) => held(`Enough water${bracket(p.name)}${p.where} when you pass`, p, ['depth ', 'wanted ']),
   'late-likely': (p) => held(`You may be home too late${p.name && `: after ${p.name}`}`, p, ['up to ', 'allowed ']),
-  'fill-unknown': (p) => `How full the ${p.holder} is was not given.`,
+  'fill-unknown': (p) => `How full the ${holderOf(p.what)} is was not given.`,
   'wind-unknown': () => 'The wind was not given.',
   'stream-unknown': () => 'The stream was not given.',
   'sea-unknown': () => 'The sea state was not given.',
@@ -197,13 +189,13 @@ const REASONS: Record<ReasonCode, (p: Parts) => string> = {
   'nobody-aboard': () => 'Nobody is aboard yet.',
   'no-helm': () => 'Nobody is at the helm yet.',
   'no-adult': () => 'No adult is aboard: a child does not take a power boat out alone.',
-};
+});
 
 /** One sentence on why the verdict is no better, with the figure and what it is held against. */
 export function reasonText(reason: Reason, m: Measures, store: StoreKind): string {
   const shown = (si: number | undefined) => showOr('', reason.measure, si, m, store);
   const kinds = reason.code === 'bad-case-dry' ? badCaseFromName(reason.name) : undefined;
-  return REASONS[reason.code]({
+  return reasonWords[reason.code]({
     raw: reason,
     value: shown(reason.value),
     limit: shown(reason.limit),
@@ -211,11 +203,10 @@ export function reasonText(reason: Reason, m: Measures, store: StoreKind): strin
     name: kinds ?? reason.name ?? '',
     where: legsText(reason.legs),
     what: store,
-    holder: holderOf(store),
   });
 }
 
-const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => string> = {
+export const fixWords = spoken<Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => string>>('fixWords', {
   'add-fuel': (figure, _fix, store) =>
     store === 'fuel'
       ? `Take ${figure ? `${figure} more` : 'more fuel'}`
@@ -237,15 +228,17 @@ const FIXES: Record<FixCode, (figure: string, fix: Fix, store: StoreKind) => str
   'read-plate': () => 'Read the plate and fill it in',
   'smaller-engine': (figure) => (figure ? `Use an engine of ${figure} at most` : 'Use a smaller engine'),
   'ease-speed': (figure) => (figure ? `Plan ${figure} through the water` : 'Plan a lower speed'),
-};
+});
 
 /** What would mend it, as a short order. Moves are signed: forward and to starboard are positive. */
 export function fixText(fix: Fix, m: Measures, store: StoreKind): string {
   const size = fix.value === undefined ? undefined : Math.abs(fix.value);
-  return FIXES[fix.code](showOr('', fix.measure, size, m, store), fix, store);
+  return fixWords[fix.code](showOr('', fix.measure, size, m, store), fix, store);
 }
 
-const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, store: StoreKind) => string> = {
+export const assumptionWords = spoken<
+  Record<Assumption['code'], (figure: string, name: string, store: StoreKind) => string>
+>('assumptionWords', {
   manoeuvring: (figure) => `Warming up, casting off and coming alongside${figure && `: ${figure}`}.`,
   'drawn-factor': (figure) => `The way sailed is longer than the line drawn${figure && `, by ${figure}`}.`,
   wind: (figure) => `Wind not given: ${figure || 'some wind'} from ahead all the way home.`,
@@ -273,108 +266,145 @@ const ASSUMPTIONS: Record<Assumption['code'], (figure: string, name: string, sto
   daylight: () => 'No date given, so daylight is not checked: be home well before sunset.',
   'extra-load-at-centre': () => 'Weight that may still come aboard is counted where the boat balances.',
   'speed-in-waves': (figure) => `The waves slow the boat below its planned speed${figure && `: ${figure}`}.`,
-};
+});
 
 /** What the tool took for granted, in one sentence. */
 export function assumptionText(assumption: Assumption, m: Measures, store: StoreKind): string {
   const { code, measure, value, name } = assumption;
-  return ASSUMPTIONS[code](showOr(plain(value), measure, value, m, store), name ?? '', store);
+  return assumptionWords[code](showOr(plain(value), measure, value, m, store), name ?? '', store);
 }
 
-const BAD_CASES: Record<BadCaseKind, string> = {
-  'home-slow': 'home at low speed',
-  'home-headwind': 'home against a headwind',
-  'wind-fresher': 'with more wind than forecast',
-  'home-foul-stream': 'home against the stream',
-  'home-on-hump': 'home without getting onto the plane',
-  'less-in-tank': 'with less aboard to start with',
-  'cold-battery': 'with a cold battery',
-};
+/** What goes wrong on a bad day; `further` is said after another one that speaks of the way home already. */
+export const badCaseWords = spoken('badCaseWords', {
+  first: {
+    'home-slow': 'home at low speed',
+    'home-headwind': 'home against a headwind',
+    'wind-fresher': 'with more wind than forecast',
+    'home-foul-stream': 'home against the stream',
+    'home-on-hump': 'home without getting onto the plane',
+    'less-in-tank': 'with less aboard to start with',
+    'cold-battery': 'with a cold battery',
+  } satisfies Record<BadCaseKind, string>,
+  further: {
+    'home-slow': 'at low speed',
+    'home-headwind': 'against a headwind',
+    'home-foul-stream': 'against the stream',
+    'home-on-hump': 'without getting onto the plane',
+  },
+});
 
 /** "home at low speed, against a headwind and with less aboard to start with". */
 export function badCaseText(kinds: readonly BadCaseKind[]): string {
   let home = false;
   const parts = kinds.map((kind) => {
-    const words = BAD_CASES[kind];
-    const short = home ? words.replace(/^home /, '') : words;
-    home ||= words.startsWith('home ');
-    return short;
+    const further: Partial<Record<BadCaseKind, string>> = badCaseWords.further;
+    const words = (home && further[kind]) || badCaseWords.first[kind];
+    home ||= kind in badCaseWords.further;
+    return words;
   });
-  return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
+  return listText(parts);
 }
 
-const TIPPING: Record<
-  TippingValue['knob'],
-  (side: string, tipping: TippingValue, m: Measures, store: StoreKind) => string
-> = {
-  'crew-mass': (side, { value, now }, m) =>
-    `With ${m.show('mass', value)} of people and gear ${side} (now ${m.show('mass', now)})`,
-  consumption: (_side, { value, now }, m, store) =>
-    `If the engine uses ${m.show('share', Math.abs(value / now - 1))} ${value < now ? 'less' : 'more'} ${store} than expected`,
-  wind: (side, { value, now }, m) => `In a wind of ${m.show('speed', value)} ${side} (now ${m.show('speed', now)})`,
-  fill: (side, { value, now }, m, store) =>
-    `With the ${holderOf(store)} ${m.show('share', value)} full ${side} (now ${m.show('share', now)})`,
-};
+type TippingText = (side: string, tipping: TippingValue, m: Measures, store: StoreKind) => string;
+
+export const tippingWords = spoken('tippingWords', {
+  knobs: {
+    'crew-mass': (side, { value, now }, m) =>
+      `With ${m.show('mass', value)} of people and gear ${side} (now ${m.show('mass', now)})`,
+    consumption: (_side, { value, now }, m, store) =>
+      `If the engine uses ${m.show('share', Math.abs(value / now - 1))} ${value < now ? 'less' : 'more'} ${store} than expected`,
+    wind: (side, { value, now }, m) => `In a wind of ${m.show('speed', value)} ${side} (now ${m.show('speed', now)})`,
+    fill: (side, { value, now }, m, store) =>
+      `With the ${holderOf(store)} ${m.show('share', value)} full ${side} (now ${m.show('share', now)})`,
+  } satisfies Record<TippingValue['knob'], TippingText>,
+  sides: { up: 'or more', down: 'or less' } satisfies Record<TippingValue['direction'], string>,
+  becomes: (what: string, verdict: string) => `${what}, the answer becomes: ${verdict}`,
+});
 
 /** "With 310 kg of people and gear or more (now 255 kg), the answer becomes: Not like this". */
 export function tippingText(tipping: TippingValue, m: Measures, store: StoreKind): string {
-  const side = tipping.direction === 'up' ? 'or more' : 'or less';
-  return `${TIPPING[tipping.knob](side, tipping, m, store)}, the answer becomes: ${verdictWords[tipping.to]}`;
+  const { knobs, sides, becomes } = tippingWords;
+  const text: TippingText = knobs[tipping.knob];
+  return becomes(text(sides[tipping.direction], tipping, m, store), verdictWords[tipping.to]);
 }
 
-const BINDS: Record<Payload['binds'], (what: StoreKind) => string> = {
-  plate: () => "the boat's plate sets the limit",
-  persons: () => 'the plate allows fewer people',
-  rule: () => 'the strictest published rule for such a boat without a plate sets the limit',
-  freeboard: () => 'with more the edge comes too close to the water',
-  stability: () => 'with more the side goes under when everybody is on it',
-  floating: () => 'with more the boat floats too low, or is heavier than the calculation was made for',
-  planing: () => 'with more the boat does not plane',
-  speed: () => 'with more the planned speed is not held',
-  reserve: (what) => `with more the ${what} is not enough for the reserve or a bad day`,
-  'search-limit': () => 'no more than that was tried',
-  'no-plate': () => 'no plate was read, and no rule or figure of the boat gives a limit instead',
-};
+/** How much more may come aboard; `even` is what still stands against it with hardly anything left aboard. */
+export const payloadReasonWords = spoken('payloadReasonWords', {
+  binds: {
+    plate: () => "the boat's plate sets the limit",
+    persons: () => 'the plate allows fewer people',
+    rule: () => 'the strictest published rule for such a boat without a plate sets the limit',
+    freeboard: () => 'with more the edge comes too close to the water',
+    stability: () => 'with more the side goes under when everybody is on it',
+    floating: () => 'with more the boat floats too low, or is heavier than the calculation was made for',
+    planing: () => 'with more the boat does not plane',
+    speed: () => 'with more the planned speed is not held',
+    reserve: (what) => `with more the ${what} is not enough for the reserve or a bad day`,
+    'search-limit': () => 'no more than that was tried',
+    'no-plate': () => 'no plate was read, and no rule or figure of the boat gives a limit instead',
+  } satisfies Record<Payload['binds'], (what: StoreKind) => string>,
+  even: {
+    plate: () => "the boat's plate sets the limit",
+    persons: () => 'the plate allows fewer people',
+    rule: () => 'the strictest published rule for such a boat without a plate sets the limit',
+    freeboard: () => 'even then the edge comes too close to the water',
+    stability: () => 'even then the side goes under when everybody is on it',
+    floating: () => 'even then the boat floats too low, or is heavier than the calculation was made for',
+    planing: () => 'even then the boat does not plane',
+    speed: () => 'even then the planned speed is not held',
+    reserve: (what) => `even then the ${what} is not enough for the reserve or a bad day`,
+    'search-limit': () => 'no more than that was tried',
+    'no-plate': () => 'no plate was read, and no rule or figure of the boat gives a limit instead',
+  } satisfies Record<Payload['binds'], (what: StoreKind) => string>,
+  notYet: 'How much more may come aboard has not been worked out yet.',
+  unknown: (why: string) => `How much more may come aboard is not known: ${why}.`,
+  hardly: (why: string) => `Less weight alone does not mend it: ${why}.`,
+  ashore: (mass: string, why: string) => `Leave ${mass} ashore: ${why}.`,
+  more: (mass: string, why: string) => `${mass} more may come aboard: ${why}.`,
+});
 
 /** To leave more than this share of all weight ashore is no advice. */
 const HARDLY_ANYTHING = 0.75;
 
 /** How much more may come aboard, or must stay ashore, and what decides it. */
 export function payloadText(payload: Payload, m: Measures, store: StoreKind): string {
-  const why = BINDS[payload.binds](store);
-  const { extra } = payload;
+  const { binds, extra } = payload;
+  const words = payloadReasonWords;
+  const why = words.binds[binds](store);
   if (extra === undefined || Number.isNaN(extra)) {
-    return payload.binds === 'search-limit'
-      ? 'How much more may come aboard has not been worked out yet.'
-      : `How much more may come aboard is not known: ${why}.`;
+    return binds === 'search-limit' ? words.notYet : words.unknown(why);
   }
-  if (-extra > HARDLY_ANYTHING * payload.counted) {
-    return `Less weight alone does not mend it: ${why.replace('with more', 'even then')}.`;
-  }
-  if (extra < 0) return `Leave ${m.show('mass', -extra)} ashore: ${why}.`;
-  return `${m.show('mass', extra)} more may come aboard: ${why}.`;
+  if (-extra > HARDLY_ANYTHING * payload.counted) return words.hardly(words.even[binds](store));
+  if (extra < 0) return words.ashore(m.show('mass', -extra), why);
+  return words.more(m.show('mass', extra), why);
 }
 
-const REGIMES: Record<Regime, string> = {
+export const regimeWords = spoken<Record<Regime, string>>('regimeWords', {
   displacement: 'displacement',
   hump: 'on the hump',
   planing: 'planing',
-};
+});
 
 /** How the boat moves at a speed. */
 export function regimeText(regime: Regime): string {
-  return REGIMES[regime];
+  return regimeWords[regime];
 }
+
+export const reserveRuleWords = spoken('reserveRuleWords', {
+  thirds: 'a third out, a third home, a third kept',
+  share: (share: string) => `${share} kept`,
+  minutes: (time: string) => `${time} of running kept`,
+});
 
 /** The reserve rule as a phrase: "a third kept", "25% kept", "30 min kept". */
 export function reserveRuleText(rule: ReserveRule, m: Measures): string {
   switch (rule.kind) {
     case 'thirds':
-      return 'a third out, a third home, a third kept';
+      return reserveRuleWords.thirds;
     case 'share':
-      return `${m.show('share', rule.share)} kept`;
+      return reserveRuleWords.share(m.show('share', rule.share));
     case 'minutes':
-      return `${m.time(rule.minutes * 60)} of running kept`;
+      return reserveRuleWords.minutes(m.time(rule.minutes * 60));
     default:
       return rule satisfies never;
   }
@@ -385,11 +415,22 @@ export function problemText(problem: Problem): string {
   return problem.message;
 }
 
-/** Sixteen points, for a direction in degrees: "south-west", short "SW". */
+/** Clockwise from north, sixteen of them, as written where there is little room. */
+export const compassWords = spoken('compassWords', {
+  points: ['N', 'NNE', 'NE', 'ENE', 'E', 'ESE', 'SE', 'SSE', 'S', 'SSW', 'SW', 'WSW', 'W', 'WNW', 'NW', 'NNW'],
+});
+
+/** Sixteen points, for a direction in degrees: 225 is "SW". */
 export function compassPoint(deg: number): string {
-  const POINTS = ['N', 'NNE', 'NE', 'ENE', 'E', 'ESE', 'SE', 'SSE', 'S', 'SSW', 'SW', 'WSW', 'W', 'WNW', 'NW', 'NNW'];
-  return POINTS[((Math.round(deg / 22.5) % 16) + 16) % 16] ?? '';
+  return compassWords.points[((Math.round(deg / 22.5) % 16) + 16) % 16] ?? '';
 }
+
+/** What sentences are put together from. */
+export const pieceWords = spoken('pieceWords', {
+  endless: 'more than there is',
+  legs: (names: readonly string[], one: boolean) => ` on ${one ? 'leg' : 'legs'} ${listText(names)}`,
+  legsFromTo: (first: number, last: number) => `${first} to ${last}`,
+});
 
 function side(toStarboard: number | undefined): string {
   return toStarboard === undefined ? 'one side' : toStarboard < 0 ? 'port' : 'starboard';
@@ -401,7 +442,7 @@ function holderOf(store: StoreKind): string {
 
 function showOr(none: string, measure: Measure | undefined, si: number | undefined, m: Measures, store: StoreKind) {
   if (measure === undefined || si === undefined || Number.isNaN(si)) return none;
-  return Number.isFinite(si) ? m.show(measure, si, store) : 'more than there is';
+  return Number.isFinite(si) ? m.show(measure, si, store) : pieceWords.endless;
 }
 
 function plain(value: number | undefined): string {
@@ -421,14 +462,14 @@ function legsText(legs: readonly number[] | undefined): string {
     else rows.push({ first: leg, last: leg });
   }
   const names = rows.flatMap(({ first, last }) => {
-    if (last - first >= 2) return [`${first + 1} to ${last + 1}`];
+    if (last - first >= 2) return [pieceWords.legsFromTo(first + 1, last + 1)];
     return first === last ? [String(first + 1)] : [String(first + 1), String(last + 1)];
   });
-  return ` on ${sorted.length === 1 ? 'leg' : 'legs'} ${new Intl.ListFormat('en', { type: 'conjunction' }).format(names)}`;
+  return pieceWords.legs(names, sorted.length === 1);
 }
 
 /** A bad case named by its codes reads as words; any other name stands as it is. */
 function badCaseFromName(name: string | undefined): string | undefined {
-  const kinds = name?.split(/[\s,+]+/).filter((kind): kind is BadCaseKind => kind in BAD_CASES);
+  const kinds = name?.split(/[\s,+]+/).filter((kind): kind is BadCaseKind => kind in badCaseWords.first);
   return kinds && kinds.length > 0 ? badCaseText(kinds) : undefined;
 }

@@ -1,0 +1,55 @@
+import type * as curve from '../curve-plot/words.ts';
+import type * as fuelBar from '../fuel-bar/words.ts';
+import type * as legTable from '../leg-table/words.ts';
+import type * as outline from '../route-map/outline-words.ts';
+import type * as map from '../route-map/words.ts';
+import type * as details from '../trip-details/words.ts';
+import type * as round from '../waypoint-table/round-words.ts';
+import type * as waypoints from '../waypoint-table/words.ts';
+import type * as plan from './en.ts';
+import type * as answer from './en-answer.ts';
+import type * as compare from './en-compare.ts';
+import type * as deck from './en-deck.ts';
+import type * as forms from './en-forms.ts';
+import type * as further from './en-further.ts';
+import type * as hire from './en-hire.ts';
+import type * as load from './en-load.ts';
+import type * as measured from './en-measured.ts';
+import type * as planner from './en-planner.ts';
+import type * as trials from './en-trials.ts';
+
+type Modules = typeof curve &
+  typeof fuelBar &
+  typeof legTable &
+  typeof outline &
+  typeof map &
+  typeof details &
+  typeof round &
+  typeof waypoints &
+  typeof plan &
+  typeof answer &
+  typeof compare &
+  typeof deck &
+  typeof forms &
+  typeof further &
+  typeof hire &
+  typeof load &
+  typeof measured &
+  typeof planner &
+  typeof trials;
+
+/** Every word of the elements: the groups by name, as one whole language has to give them. */
+export type Catalogue = {
+  readonly [G in keyof Modules as Modules[G] extends (...given: never[]) => unknown ? never : G]: Modules[G];
+};
+
+/** A language on its way: what is missing is said in English. */
+export type Draft = { readonly [G in keyof Catalogue]?: Loose<Catalogue[G]> };
+
+type Loose<T> = T extends (...given: never[]) => unknown
+  ? T
+  : T extends readonly unknown[]
+    ? T
+    : T extends object
+      ? { readonly [K in keyof T]?: Loose<T[K]> }
+      : T;
