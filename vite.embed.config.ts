@@ -14,6 +14,7 @@ export default defineConfig({
       input: {
         planner: 'src/components/planner/define.ts',
         'reserve-check': 'src/components/reserve-check/define.ts',
+        checklist: 'src/components/checklist/define.ts',
       },
       output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' },
     },

@@ -1,6 +1,7 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { CONDITIONS } from './components/checklist/shapes.ts';
 
 const anchor = z.string().regex(/^[a-z][a-z0-9-]*$/, 'an item id is a short word for links, such as kill-cord');
 
@@ -8,12 +9,13 @@ const point = z.strictObject({
   id: anchor,
   text: z.string().min(1),
   why: z.string().optional(),
-  /** Leave out what concerns everybody. */
-  applies: z.enum(['petrol', 'electric', 'two-stroke', 'alone', 'crew', 'inflatable']).optional(),
+  /** Conditions on the trip that must all hold. Leave out what concerns everybody. */
+  when: z.array(z.enum(CONDITIONS)).min(1).optional(),
 });
 
 const checklists = defineCollection({
-  loader: glob({ pattern: '*.json', base: 'src/content/checklists' }),
+  // Shared with the element, which shows the same lists on other sites.
+  loader: glob({ pattern: '*.json', base: 'shared/checklists' }),
   schema: z.strictObject({
     title: z.string(),
     summary: z.string(),

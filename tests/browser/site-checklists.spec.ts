@@ -1,8 +1,21 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 
 const before = '/checklists/before-launch/';
-const fuel = '/checklists/fuel-or-battery/';
-const lists = [before, fuel, '/checklists/on-the-water/'];
+const fuel = '/checklists/fuel/';
+const engine = '/checklists/engine-and-propeller/';
+const lists = readdirSync('shared/checklists').map((file) => `/checklists/${file.replace('.json', '')}/`);
+
+/** As the planner leaves it on the device. */
+async function keepTrip(
+  page: Page,
+  file: string,
+  change: (trip: Record<string, never>) => void = () => {},
+): Promise<void> {
+  const trip = JSON.parse(readFileSync(`shared/trips/${file}`, 'utf8'));
+  change(trip);
+  await page.addInitScript((text) => localStorage.setItem('homeleg-trip', text), JSON.stringify({ trip, origin: {} }));
+}
 
 const anchor = (page: Page) => page.getByRole('checkbox', { name: /^Anchor/ });
 const done = (page: Page, text: string | RegExp) => expect(page.locator('[data-count]')).toHaveText(text);
@@ -39,19 +52,68 @@ test('clearing all can be taken back, and else stays', async ({ page }) => {
   await expect(anchor(page)).not.toBeChecked();
 });
 
-test('a petrol boat sees no battery points, and the choice is kept', async ({ page }) => {
-  await page.goto(fuel);
-  const charger = page.getByRole('checkbox', { name: /charger/ });
-  const all = await page.getByRole('checkbox').count();
-  await expect(charger).toBeVisible();
-  await page.getByRole('radio', { name: 'Petrol' }).check();
-  await expect(charger).toBeHidden();
-  await expect(page.getByRole('heading', { name: 'Battery', exact: true })).toBeHidden();
-  const petrol = await page.getByRole('checkbox').count();
-  expect(petrol).toBeLessThan(all);
-  await done(page, `0 of ${petrol} done`);
-  await page.reload();
-  await expect(charger).toBeHidden();
+test('without a trip every point is shown, and none is marked', async ({ page }) => {
+  await page.goto(engine);
+  await done(page, /^0 of/);
+  await expect(page.getByRole('checkbox')).toHaveCount(await page.locator('.columns li').count());
+  await expect(page.getByText('for your trip').filter({ visible: true })).toHaveCount(0);
+  await expect(page.getByRole('button', { name: /concern/ })).toHaveCount(0);
+});
+
+test('the list follows the trip in the planner, and shows the rest on request', async ({ page }) => {
+  await keepTrip(page, 'petrol-day.json');
+  await page.goto(engine);
+  const plug = page.getByRole('checkbox', { name: /^Plugs dry/ });
+  const cooling = page.getByRole('checkbox', { name: /^Cooling water/ });
+  await expect(plug).toBeHidden();
+  await expect(page.getByRole('heading', { name: 'Electric motor' })).toBeHidden();
+  await expect(cooling).toHaveAccessibleName(/for your trip/);
+  await expect(page.getByText('Fitted to the trip in the planner: petrol')).toBeVisible();
+  const fitted = await page.getByRole('checkbox').count();
+  await done(page, `0 of ${fitted} done`);
+  await page.getByRole('button', { name: /^Show \d+ points that concern other trips/ }).click();
+  await expect(plug).toBeVisible();
+  await expect(plug).not.toHaveAccessibleName(/for your trip/);
+  await done(page, `0 of ${await page.locator('.columns li').count()} done`);
+  await page.getByRole('button', { name: 'Only the points for your trip' }).click();
+  await expect(plug).toBeHidden();
+});
+
+test('what the trip does not tell takes nothing off the list', async ({ page }) => {
+  await keepTrip(page, 'petrol-day.json', (trip) => {
+    for (const name of ['wind', 'stream', 'departure', 'waterTemperatureC'])
+      Reflect.deleteProperty(trip.conditions as unknown as object, name);
+  });
+  await page.goto('/checklists/weather/');
+  await expect(page.getByText(/The trip does not tell: .*stream.*4 Beaufort or more/)).toBeVisible();
+  for (const id of ['wind-against-stream', 'fresh-wind', 'cold', 'dark', 'flow-and-weirs']) {
+    await expect(page.locator(`#${id}`)).toBeVisible();
+  }
+});
+
+test('a link to a point for other trips shows it all the same', async ({ page }) => {
+  await keepTrip(page, 'petrol-day.json');
+  await page.goto(`${engine}#plug-locked`);
+  await expect(page.locator('#plug-locked')).toBeInViewport();
+});
+
+test('a trip drawn in another tab is heeded at once; a damaged one counts as none', async ({ page, context }) => {
+  await page.goto(engine);
+  const planner = await context.newPage();
+  await planner.goto(before);
+  const put = (text: string) => planner.evaluate((kept) => localStorage.setItem('homeleg-trip', kept), text);
+  const trip = readFileSync('shared/trips/electric-tender.json', 'utf8');
+  await put(`{"trip":${trip}}`);
+  await expect(page.locator('#cooling-water')).toBeHidden();
+  await put('{"trip":');
+  await expect(page.locator('#cooling-water')).toBeVisible();
+});
+
+test('old links to the list that became three still arrive', async ({ page }) => {
+  await page.goto('/checklists/fuel-or-battery/#spills');
+  await expect(page).toHaveURL('/checklists/fuel/#spills');
+  await page.goto('/checklists/fuel-or-battery/#connectors');
+  await expect(page).toHaveURL('/checklists/battery/#connectors');
 });
 
 test('old ticks are told apart from those of today', async ({ page }) => {
@@ -68,7 +130,7 @@ test('old ticks are told apart from those of today', async ({ page }) => {
 
 test('whatever lies in the storage, the list works', async ({ page }) => {
   await page.goto(before);
-  for (const junk of ['{', 'null', '[]', '{"ticked":{}}', '{"ticked":[3],"drive":"steam","at":1e99}']) {
+  for (const junk of ['{', 'null', '[]', '{"ticked":{}}', '{"ticked":[3],"at":1}', '{"ticked":["a"],"at":null}']) {
     await page.evaluate((text) => localStorage.setItem('homeleg-checklist-before-launch', text), junk);
     await page.reload();
     await anchor(page).check();
@@ -113,15 +175,15 @@ test('points can be ticked by touch and by keyboard, on a large enough target', 
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
 
-  test('a list ticks, clears and chooses the engine', async ({ page }) => {
-    await page.goto(fuel);
-    const amount = page.getByRole('checkbox', { name: /^Amount read/ });
-    await amount.check();
-    await page.getByRole('radio', { name: 'Electric' }).check();
-    await expect(page.getByRole('checkbox', { name: /^Spills/ })).toBeHidden();
+  test('a list shows every point, ticks and clears', async ({ page }) => {
+    await page.goto(engine);
+    const clamps = page.getByRole('checkbox', { name: /^Clamps tight/ });
+    await clamps.check();
+    await expect(page.getByRole('checkbox', { name: /^Plugs dry/ })).toBeVisible();
+    await expect(page.getByText('for your trip').filter({ visible: true })).toHaveCount(0);
     await expect(page.getByRole('button', { name: 'Print' })).toBeHidden();
     await page.getByRole('button', { name: 'Clear all' }).click();
-    await expect(amount).not.toBeChecked();
+    await expect(clamps).not.toBeChecked();
   });
 });
 

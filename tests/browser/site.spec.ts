@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 
-const checklists = readdirSync('src/content/checklists')
+const checklists = readdirSync('shared/checklists')
   .filter((file) => file.endsWith('.json'))
   .map((file) => `/checklists/${file.replace('.json', '')}/`);
 const pages = ['/', '/engines/', '/suit/', '/trials/', '/hire/', '/method/', '/checklists/', ...checklists];

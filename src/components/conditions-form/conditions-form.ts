@@ -68,6 +68,7 @@ export class ConditionsForm extends SpeakingElement {
           @choice-made=${(event: ChoiceMade) => this.#change({ water: event.detail.value as 'sea' | 'fresh' })}
         ></homeleg-choice-field>
         ${this.electric ? this.#temperature() : nothing}
+        ${this.#waterTemperature()}
       </div>
     `;
   }
@@ -137,6 +138,24 @@ export class ConditionsForm extends SpeakingElement {
         this.#change({
           batteryTemperatureC: value === undefined ? undefined : fahrenheit ? (value - 32) / 1.8 : value,
         })}
+    ></homeleg-quantity-field>`;
+  }
+
+  #waterTemperature() {
+    const fahrenheit = this.measures.system === 'imperial';
+    const { waterTemperatureC: now } = this.conditions;
+    return html`<homeleg-quantity-field
+      label=${conditionWords.waterTemperature}
+      hint=${conditionWords.waterTemperatureHint}
+      measure="count"
+      unit=${fahrenheit ? '°F' : '°C'}
+      unitSize="1"
+      min=${fahrenheit ? 28 : -2}
+      max=${fahrenheit ? 104 : 40}
+      .measures=${this.measures}
+      .value=${now === undefined ? undefined : fahrenheit ? now * 1.8 + 32 : now}
+      @quantity-typed=${({ detail: { value } }: QuantityTyped) =>
+        this.#change({ waterTemperatureC: value === undefined ? undefined : fahrenheit ? (value - 32) / 1.8 : value })}
     ></homeleg-quantity-field>`;
   }
 

@@ -141,6 +141,8 @@ export const conditionWords = spoken('conditionWords', {
   fresh: 'Fresh water',
   batteryTemperature: 'Temperature of the battery',
   batteryHint: 'A cold battery gives less.',
+  waterTemperature: 'Temperature of the water',
+  waterTemperatureHint: 'Changes no figure of the plan; the checklists heed it.',
 });
 
 export const reserveWords = spoken('reserveWords', {

@@ -91,6 +91,7 @@ const conditionsSchema = v.strictObject({
   ),
   water: v.picklist(['sea', 'fresh']),
   batteryTemperatureC: v.optional(between(-40, 70)),
+  waterTemperatureC: v.optional(between(-3, 45)),
 });
 
 const policySchema = v.strictObject({

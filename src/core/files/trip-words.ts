@@ -136,6 +136,7 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   swell: ['swell', 'm'],
   water: ['kind of water'],
   batteryTemperatureC: ['battery temperature', 'C'],
+  waterTemperatureC: ['temperature of the water', 'C'],
   policy: ['reserve and limits'],
   reserve: ['list of reserve rules'],
   share: ['share kept as reserve'],

@@ -61,6 +61,8 @@ export interface Conditions {
   readonly water: 'sea' | 'fresh';
   /** Of the battery itself, C. */
   readonly batteryTemperatureC?: number;
+  /** Of the water, C. No figure of a plan depends on it; what to wear and check does. */
+  readonly waterTemperatureC?: number;
 }
 
 /** A tide station: its heights follow from the constants of its tide. */

@@ -19,6 +19,7 @@ export function petrolTrip(): Loose {
   trip.route.waypoints[2].speed = 'best';
   trip.route.waypoints[3].speed = 2.5;
   trip.conditions.batteryTemperatureC = 15;
+  trip.conditions.waterTemperatureC = 12;
   trip.policy.reserve = [{ kind: 'thirds' }, { kind: 'share', share: 0.2 }, { kind: 'minutes', minutes: 30 }];
   trip.policy.timeAllowed = 36_000;
   return trip;
