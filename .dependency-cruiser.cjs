@@ -11,6 +11,7 @@ const below = {
   track: ['units', 'water', 'route'],
   trials: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'track'],
   trip: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'trials'],
+  hire: ['units', 'craft', 'load', 'water', 'route', 'curve', 'trials', 'trip', 'files'],
   compare: ['units', 'craft', 'hull', 'drive', 'load', 'water', 'route', 'curve', 'track', 'trials', 'trip'],
 };
 

@@ -1,6 +1,8 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { readWaters } from '../../core/files/waters-file.ts';
+import { hireCraft, hireTrip } from '../../core/hire/hire-trip.ts';
+import type { HireBoat } from '../../core/hire/shapes.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
 import { planTrip } from '../../core/trip/plan-trip.ts';
 import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
@@ -20,10 +22,11 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import { hireWords as words } from '../words/en-hire.ts';
-import { HIRE_BOATS, HIRE_ROUTES, type HireBoat, hireCraft, hireTrip } from './hire-trip.ts';
+import { DEMO_FLEET } from './demo-fleet.ts';
 import { reserveCheckStyles } from './reserve-check.styles.ts';
 import { keepToday, keptToday } from './today.ts';
 
+const { boats: HIRE_BOATS, routes: HIRE_ROUTES } = DEMO_FLEET;
 /** Longest hire, s. */
 const LONGEST = 12 * 3600;
 
@@ -220,6 +223,7 @@ export class ReserveCheck extends SpeakingElement {
       timeAllowed,
       conditions: this.conditions,
       policy: tightened({ reserve: [{ kind: 'thirds' }] }, this.tighten),
+      waters: DEMO_FLEET.waters,
     });
     if (this.#trip.trials && !this.fitter && !this.trialsFailed) {
       void this.#fetchFitter();

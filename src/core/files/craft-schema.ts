@@ -20,7 +20,7 @@ const stationSchema = v.strictObject({
   use: v.picklist(['helm', 'seat', 'gear', 'store', 'bow-tube']),
 });
 
-const plateSchema = v.strictObject({
+export const plateSchema = v.strictObject({
   scheme: v.picklist(['eu', 'us', 'unknown']),
   maxLoad: v.optional(above(0, 10_000)),
   persons: v.optional(count(1, 100)),

@@ -37,7 +37,7 @@ const runSchema = v.strictObject({
   note: v.optional(text),
 });
 
-const refillSchema = v.strictObject({
+export const refillSchema = v.strictObject({
   id,
   day: v.optional(day),
   setup: id,

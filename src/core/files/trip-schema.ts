@@ -27,7 +27,7 @@ const speedSchema = wordOr(
   above(0, 40),
 );
 
-const waypointSchema = v.strictObject({
+export const waypointSchema = v.strictObject({
   // Distances are not reckoned nearer to the poles.
   lat: between(-85, 85),
   lon: between(-180, 180),
@@ -70,7 +70,7 @@ const tideSchema = v.strictObject({
   highWaterHeight: v.optional(between(-20, 40)),
 });
 
-const conditionsSchema = v.strictObject({
+export const conditionsSchema = v.strictObject({
   departure: v.optional(timeSchema),
   wind: v.optional(
     wordOr(

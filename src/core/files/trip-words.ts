@@ -147,6 +147,18 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   maxWave: ['wave limit', 'm'],
   depth: ['depth of water wanted', 'm'],
   timeAllowed: ['time allowed', 's'],
+  answers: ['name of who answers'],
+  surveyed: ['date of the survey'],
+  until: ['last day'],
+  call: ['number to call'],
+  rescue: ['number of the rescue'],
+  area: ['area'],
+  site: ['address of the site'],
+  boats: ['list of boats'],
+  routes: ['list of set routes'],
+  hullId: ['hull'],
+  engineId: ['engine'],
+  storeId: ['tank or battery'],
 };
 
 /** One entry of a list, counted from 1. */
@@ -166,6 +178,8 @@ const ENTRIES: Readonly<Record<string, string>> = {
   streamPlaces: 'stream place',
   springs: 'hour',
   neaps: 'hour',
+  boats: 'boat',
+  routes: 'set route',
 };
 
 /** Parts worth naming when one of their fields is wrong; the others are clear from the field. */

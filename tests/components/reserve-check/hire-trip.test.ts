@@ -1,12 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import profile from '../../../shared/trials-demo/sample-boat.json' with { type: 'json' };
 import { measuredTrip } from '../../../src/components/planner/fitter.ts';
-import {
-  HIRE_BOATS,
-  type HireBoat,
-  type HireRequest,
-  hireTrip,
-} from '../../../src/components/reserve-check/hire-trip.ts';
+import { DEMO_FLEET } from '../../../src/components/reserve-check/demo-fleet.ts';
+import { type HireRequest, hireTrip } from '../../../src/core/hire/hire-trip.ts';
+import type { HireBoat } from '../../../src/core/hire/shapes.ts';
 import type { BoatProfile } from '../../../src/core/trials/shapes.ts';
 import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 
@@ -22,7 +19,7 @@ const request = (boat: HireBoat): HireRequest => ({
 });
 
 describe('a measured boat of a hire desk', () => {
-  const { plate, speed } = HIRE_BOATS[0]!;
+  const { plate, speed } = DEMO_FLEET.boats[0]!;
   const boat: HireBoat = { id: 'own', name: 'Measured boat', speed, plate, profile: profile as BoatProfile };
   const trip = hireTrip(request(boat));
 

@@ -1,45 +1,15 @@
-import hireFleet from '../../../shared/craft/hire-fleet.json' with { type: 'json' };
-import hireRoutes from '../../../shared/trips/hire-routes.json' with { type: 'json' };
-import type { Craft, Hull, Plate } from '../../core/craft/shapes.ts';
-import { craftFrom } from '../../core/files/catalogue.ts';
-import type { Aboard } from '../../core/load/shapes.ts';
-import { destination } from '../../core/route/distance.ts';
-import type { Route, Waypoint } from '../../core/route/shapes.ts';
-import type { BoatProfile } from '../../core/trials/shapes.ts';
-import { MANOEUVRING } from '../../core/trip/defaults.ts';
-import type { Policy, Trip } from '../../core/trip/shapes.ts';
-import { tightened } from '../../core/trip/tightened.ts';
-import type { Conditions } from '../../core/water/shapes.ts';
+import type { Craft, Hull } from '../craft/shapes.ts';
+import { craftFrom } from '../files/catalogue.ts';
+import type { Aboard } from '../load/shapes.ts';
+import { destination } from '../route/distance.ts';
+import type { LatLon, Waypoint } from '../route/shapes.ts';
+import { MANOEUVRING } from '../trip/defaults.ts';
+import type { Policy, Trip } from '../trip/shapes.ts';
+import { tightened } from '../trip/tightened.ts';
+import type { Conditions } from '../water/shapes.ts';
+import type { HireBoat, HireRoute } from './shapes.ts';
 
-/** A boat of a hire desk, with the plate as the desk read it: from shipped parts, or as it was measured. */
-export type HireBoat = HiredOut & (ShippedParts | { readonly profile: BoatProfile });
-
-interface ShippedParts {
-  readonly hullId: string;
-  readonly engineId: string;
-  readonly storeId: string;
-  readonly profile?: undefined;
-}
-
-interface HiredOut {
-  readonly id: string;
-  readonly name: string;
-  /** Speed through the water it is hired out for, m/s. */
-  readonly speed: number;
-  readonly plate: Plate;
-}
-
-export interface HireRoute {
-  readonly id: string;
-  readonly name: string;
-  readonly shape: Route['shape'];
-  readonly waypoints: readonly Waypoint[];
-}
-
-export const HIRE_BOATS = hireFleet.boats as readonly HireBoat[];
-export const HIRE_ROUTES = hireRoutes.routes as readonly HireRoute[];
-
-/** What the desk types. `hours` is the time allowed, s; without a route the engine is counted as running all of it. */
+/** What the desk types. `timeAllowed` is s; without a route the engine is counted as running all of it. */
 export interface HireRequest {
   readonly boat: HireBoat;
   readonly weights: readonly number[];
@@ -49,16 +19,20 @@ export interface HireRequest {
   readonly timeAllowed: number | undefined;
   readonly conditions: Conditions;
   readonly policy: Policy;
+  /** Name of the local waters of the routes. */
+  readonly waters?: string | undefined;
+  /** Where a hire without a set route starts; absent: on open water, so that no shore is taken for checked. */
+  readonly start?: LatLon | undefined;
 }
 
-/** Where an hours-only hire is laid out; open water, so that no shore is taken for checked. */
+/** Where an hours-only hire is laid out when nobody says where the desk lies. */
 const ANYWHERE = { lat: 45.99, lon: -32.04 };
 /** Below this a person counts as a child, kg (common practice, no source). */
 const CHILD = 45;
 
 /** The trip behind a reserve check. Everyone is seated in the order of the boat's seats, the first at the helm. */
 export function hireTrip(request: HireRequest): Trip {
-  const { boat, fill, fillKnownBy, route, timeAllowed, conditions, policy } = request;
+  const { boat, fill, fillKnownBy, route, timeAllowed, conditions, policy, start = ANYWHERE } = request;
   const craft = hireCraft(boat);
   return {
     version: 1,
@@ -69,20 +43,21 @@ export function hireTrip(request: HireRequest): Trip {
       ? { shape: route.shape, waypoints: route.waypoints, speed: boat.speed }
       : {
           shape: 'out-and-home',
-          waypoints: straightOut(boat.speed, timeAllowed ?? 0, policy.manoeuvring ?? MANOEUVRING),
+          waypoints: straightOut(start, boat.speed, timeAllowed ?? 0, policy.manoeuvring ?? MANOEUVRING),
           speed: boat.speed,
         },
     conditions,
     policy: route
       ? tightened({ ...policy, timeAllowed }, { timeAllowed: policy.timeAllowed })
       : { ...policy, timeAllowed: undefined, drawnFactor: 1 },
-    waters: route ? hireRoutes.waters : undefined,
+    waters: route ? request.waters : undefined,
     ...(boat.profile && { trials: boat.profile.trials }),
   };
 }
 
 /** A measured boat goes out as its profile says it usually does. */
 export function hireCraft(boat: HireBoat): Craft {
+  if (boat.craft) return boat.craft;
   if (!boat.profile) return craftFrom(boat.hullId, boat.engineId, boat.storeId);
   const { hull, setups } = boat.profile.trials;
   const { drive, store } = setups.find(({ id }) => id === boat.profile.usual) ?? setups[0]!;
@@ -90,10 +65,14 @@ export function hireCraft(boat: HireBoat): Craft {
 }
 
 /** Half the time out, half home, less the manoeuvring. */
-function straightOut(speed: number, time: number, manoeuvring: number): readonly Waypoint[] {
+function straightOut(start: LatLon, speed: number, time: number, manoeuvring: number): readonly Waypoint[] {
   const running = Math.max(time - manoeuvring, 60);
-  return [ANYWHERE, destination(ANYWHERE, 225, (speed * running) / 2)];
+  const { lat, lon } = start;
+  return [{ lat, lon }, destination(start, OUT_DEG, (speed * running) / 2)];
 }
+
+/** Course on which an hours-only hire is laid out, degrees. */
+export const OUT_DEG = 225;
 
 function crew(hull: Hull, weights: readonly number[]): readonly Aboard[] {
   const helm = hull.stations.find((s) => s.use === 'helm');
