@@ -33,7 +33,7 @@ export function fuelNote(
       load: { ...trip.load, items: items.map(({ name: _, ...item }) => ({ ...item, kind: 'adult', mass })) },
       spent,
       amount: back.amount,
-      ...(typeof sea === 'object' && { waveHeight: sea.height }),
+      ...(typeof sea === 'object' && 'height' in sea && { waveHeight: sea.height }),
     },
   };
 }
