@@ -1,6 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Draft } from './first-trip.ts';
 
+/** Trips put by at most. */
+const ASIDE = 5;
+
 /** What the device kept, or why it could not be used. */
 export type Kept = { readonly draft: Draft } | { readonly unreadable: true } | undefined;
 
@@ -53,6 +56,36 @@ export class DraftKeeper implements ReactiveController {
     this.#waiting = draft;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(this.#flush, 300);
+  }
+
+  /** Puts a trip by, so that the one a link brings costs nothing even after a reload. The last few are kept. */
+  setAside(draft: Draft): void {
+    const key = this.#key();
+    if (!key) return;
+    const text = JSON.stringify(draft);
+    const rest = this.#asideTexts().filter((other) => other !== text);
+    this.#put(`${key}-aside`, JSON.stringify([...rest, text].slice(-ASIDE)));
+  }
+
+  /** The trip put by last. */
+  async aside(): Promise<Draft | undefined> {
+    const text = this.#asideTexts().at(-1);
+    return text === undefined ? undefined : parsed(text);
+  }
+
+  /** The trip put by last is back on screen, or no longer wanted. */
+  dropAside(): void {
+    const key = this.#key();
+    if (key) this.#put(`${key}-aside`, JSON.stringify(this.#asideTexts().slice(0, -1)));
+  }
+
+  #asideTexts(): readonly string[] {
+    try {
+      const texts: unknown = JSON.parse(localStorage.getItem(`${this.#key()}-aside`) ?? '[]');
+      return Array.isArray(texts) ? texts.filter((text) => typeof text === 'string') : [];
+    } catch {
+      return [];
+    }
   }
 
   forget(): void {

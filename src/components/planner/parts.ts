@@ -1,5 +1,16 @@
 /** What a part of the planner is made of; each is loaded when it is first shown. */
-export type Part = 'route' | 'boat' | 'aboard' | 'day' | 'kept' | 'curve' | 'details' | 'legs' | 'load' | 'further';
+export type Part =
+  | 'route'
+  | 'boat'
+  | 'aboard'
+  | 'day'
+  | 'kept'
+  | 'curve'
+  | 'details'
+  | 'legs'
+  | 'load'
+  | 'passage'
+  | 'further';
 
 const LOAD: Record<Part, () => Promise<unknown>> = {
   route: () => Promise.all([import('../route-map/route-map.ts'), import('../waypoint-table/waypoint-table.ts')]),
@@ -22,6 +33,7 @@ const LOAD: Record<Part, () => Promise<unknown>> = {
       import('../load-advice/payload-plot.ts'),
       import('../load-advice/load-questions.ts'),
     ]),
+  passage: () => import('../passage-plan/share-trip.ts'),
   further: () => import('../further/further.ts'),
 };
 

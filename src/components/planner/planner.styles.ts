@@ -191,6 +191,7 @@ export const plannerStyles = css`
   @media print {
     .tools,
     .asks,
+    .notes,
     .strip {
       display: none;
     }
@@ -206,20 +207,20 @@ export const plannerStyles = css`
     }
 
     /* What must be aboard on the way goes along on paper, whether or not it is open. */
-    .further {
+    #further {
       border: 0;
     }
 
-    .further > summary,
-    .further:not(:has(homeleg-further:defined)) {
+    #further > summary,
+    #further:not(:has(homeleg-further:defined)) {
       display: none;
     }
 
-    .further > .inside {
+    #further > .inside {
       padding-inline: 0;
     }
 
-    .further::details-content {
+    #further::details-content {
       content-visibility: visible;
       block-size: auto;
     }

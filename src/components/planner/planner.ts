@@ -4,6 +4,7 @@ import type { WatersFile, Waypoint } from '../../core/route/shapes.ts';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
 import type { Plan, Policy, Trip, Verdict } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
+import type { Result } from '../../core/units/result.ts';
 import type { FixWanted } from '../answer/answer.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../answer/answer.ts';
@@ -14,6 +15,8 @@ import type { FillEdited } from '../field/fill-field.ts';
 import type { AdviceTaken } from '../load-advice/seat-advice.ts';
 import '../fuel-bar/fuel-bar.ts';
 import type { PolicyEdited } from '../reserve-form/reserve-form.ts';
+import { undoKey } from '../route-map/map-keys.ts';
+import { stillLive } from '../route-map/route-history.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
 import type { SpeedTaken } from '../speed-choice/speed-choice.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -24,20 +27,25 @@ import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
 import { verdictWords } from '../words/en.ts';
 import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
+import { linkWords } from '../words/en-share.ts';
 import { DraftKeeper } from './draft-keeper.ts';
 import { fetchWaters, SHIPPED_WATERS } from './fetch-waters.ts';
 import { type CraftOrigin, type Draft, firstDraft } from './first-trip.ts';
+import { LinkedTrip } from './linked-trip.ts';
 import { loadCard } from './load-card.ts';
 import { mended } from './mended.ts';
 import { fetchProfile } from './open-file.ts';
 import { PartLoader } from './part-loader.ts';
 import type { Part } from './parts.ts';
+import { passageCard } from './passage-card.ts';
 import { PlanMaker } from './plan-maker.ts';
 import { plannerStyles } from './planner.styles.ts';
 import { seated } from './seated.ts';
 import { ASSUMED_IN, hazardsOf, plannedSpeed } from './shown.ts';
 import { cardStates } from './states.ts';
-import { type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
+import { sameTrip, TripHistory } from './trip-history.ts';
+import { type StepWanted, type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
+import { typesText } from './types-text.ts';
 import { unusableIn } from './unusable.ts';
 import { withProfile } from './with-profile.ts';
 
@@ -46,8 +54,8 @@ export type PlanEvent = CustomEvent<{ trip: Trip; plan: Plan | undefined }>;
 /** The answer became another one. */
 export type VerdictEvent = CustomEvent<{ verdict: Verdict | undefined; before: Verdict | undefined }>;
 
-type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load' | 'further';
-type Question = Exclude<Card, 'legs' | 'load' | 'further'>;
+type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load' | 'passage' | 'further';
+type Question = Exclude<Card, 'legs' | 'load' | 'passage' | 'further'>;
 
 /**
  * @summary Plans a trip of a small power boat: boat, load, route and conditions in; range, reserve, safe payload and a
@@ -80,7 +88,10 @@ export class Planner extends SpeakingElement {
   @state() private loadedWaters: WatersFile | undefined;
   @state() private watersFailed = false;
   @state() private message = '';
-  @state() private cleared: Draft | undefined;
+  /** The trip on screen took the place of another one, which is one step back. */
+  @state() private cleared = false;
+  /** The trip put by when a link was opened. */
+  @state() private aside: Draft | undefined;
   @state() private announcement = '';
   @state() private openCards: ReadonlySet<Card> = new Set<Card>([
     'boat',
@@ -95,12 +106,19 @@ export class Planner extends SpeakingElement {
   readonly #keeper = new DraftKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
   readonly #maker = new PlanMaker(this, (plan) => this.#told(plan));
   readonly #parts = new PartLoader(this);
+  #history = new TripHistory();
   /** Trips put in place of another one. */
   #trips = 0;
   #measures: Measures = measuresFor('nautical', 'en');
   #verdict: Verdict | undefined;
   #watersVisit = 0;
   #restored: Promise<void> | undefined;
+
+  constructor() {
+    super();
+    new LinkedTrip(this, (read) => this.#linked(read));
+    this.addEventListener('keydown', (event) => this.#stepKeys(event));
+  }
 
   /** The trip as entered; setting it replaces what is on the screen. */
   get trip(): Trip {
@@ -110,6 +128,7 @@ export class Planner extends SpeakingElement {
   @property({ attribute: false })
   set trip(trip: Trip) {
     this.draft = { trip, origin: {} };
+    this.#history = new TripHistory();
   }
 
   /** The plan of the trip as it stands, undefined while the trip is incomplete. */
@@ -155,6 +174,9 @@ export class Planner extends SpeakingElement {
           class="tools"
           .trip=${trip}
           .units=${this.units}
+          ?undoable=${this.#history.canUndo}
+          ?redoable=${this.#history.canRedo}
+          @step-wanted=${({ detail }: StepWanted) => this.#stepped(detail.what)}
           @units-picked=${this.#unitsPicked}
           @trip-picked=${this.#tripPicked}
           @fresh-wanted=${this.#freshWanted}
@@ -201,48 +223,31 @@ export class Planner extends SpeakingElement {
             ></homeleg-daylight>
           </section>
         </div>
-        <details
-          class="wide card"
-          id="legs"
-          data-part="legs"
-          ?open=${this.openCards.has('legs')}
-          @toggle=${(event: Event) => this.#toggled('legs', (event.currentTarget as HTMLDetailsElement).open)}
-        >
-          <summary>
-            <span></span>
-            <h2>${words.legs} <span class="state">${plan ? words.stretches(plan.legs.length) : ''}</span></h2>
-          </summary>
-          <div class="inside">
-            <homeleg-leg-table
-              .plan=${plan}
-              .measures=${measures}
-              .departure=${trip.conditions.departure}
-            ></homeleg-leg-table>
-          </div>
-        </details>
-        <details
-          class="wide card"
-          id="load"
-          data-part="load"
-          ?open=${this.openCards.has('load')}
-          @toggle=${(event: Event) => this.#toggled('load', (event.currentTarget as HTMLDetailsElement).open)}
-        >
-          <summary>
-            <span></span>
-            <h2>${words.load}</h2>
-          </summary>
-          <div class="inside">
-            ${loadCard({
-              trip: this.#maker.trip,
-              waters: this.#maker.waters,
-              plan,
-              settled,
-              speed: plannedSpeed(plan, trip.route),
-              measures,
-              taken: (event) => this.#adviceTaken(event),
-            })}
-          </div>
-        </details>
+        ${this.#wide(
+          'legs',
+          words.legs,
+          plan ? words.stretches(plan.legs.length) : '',
+          html`<homeleg-leg-table
+            .plan=${plan}
+            .measures=${measures}
+            .departure=${trip.conditions.departure}
+          ></homeleg-leg-table>`,
+        )}
+        ${this.#wide(
+          'load',
+          words.load,
+          '',
+          loadCard({
+            trip: this.#maker.trip,
+            waters: this.#maker.waters,
+            plan,
+            settled,
+            speed: plannedSpeed(plan, trip.route),
+            measures,
+            taken: (event) => this.#adviceTaken(event),
+          }),
+        )}
+        ${this.#wide('passage', words.passage, words.passageState, passageCard({ entered: trip, measures }))}
         ${this.#further(plan)}
         <a class="strip" href="#answer" @click=${this.#toAnswer}>
           <homeleg-answer compact .plan=${plan} .measures=${measures}></homeleg-answer>
@@ -258,9 +263,17 @@ export class Planner extends SpeakingElement {
         ${this.message}
         ${
           this.cleared
-            ? html`<button type="button" class="quiet" @click=${this.#takeBack}>${words.undoFresh}</button>`
+            ? html`<button type="button" class="quiet" @click=${() => this.#stepped('undone')}>
+                ${words.undoFresh}
+              </button>`
             : nothing
         }
+      </p>`,
+      this.aside &&
+        html`<p class="note">
+        ${linkWords.aside}
+        <button type="button" class="quiet" @click=${this.#takeAside}>${linkWords.takeAside}</button>
+        <button type="button" class="quiet" @click=${this.#dropAside}>${linkWords.dropAside}</button>
       </p>`,
       this.#keeper.failed && html`<p class="note">${words.notKept}</p>`,
       this.watersFailed && html`<p class="note">${words.watersFailed}</p>`,
@@ -382,28 +395,31 @@ export class Planner extends SpeakingElement {
 
   #further(plan: Plan | undefined) {
     const { trip, waters, settled } = this.#maker;
+    const inside = html`<homeleg-further
+      .trip=${trip}
+      .plan=${plan}
+      .waters=${waters}
+      .watersFile=${this.loadedWaters}
+      .settled=${settled}
+      .measures=${this.#measures}
+      @speed-taken=${this.#speedTaken}
+    ></homeleg-further>`;
+    return this.#wide('further', words.further, words.furtherState, inside);
+  }
+
+  #wide(card: Exclude<Card, Question>, title: string, state: string, inside: unknown) {
     return html`<details
-      class="wide card further"
-      id="further"
-      data-part="further"
-      ?open=${this.openCards.has('further')}
-      @toggle=${(event: Event) => this.#toggled('further', (event.currentTarget as HTMLDetailsElement).open)}
+      class="wide card"
+      id=${card}
+      data-part=${card}
+      ?open=${this.openCards.has(card)}
+      @toggle=${(event: Event) => this.#toggled(card, (event.currentTarget as HTMLDetailsElement).open)}
     >
       <summary>
         <span></span>
-        <h2>${words.further} <span class="state">${words.furtherState}</span></h2>
+        <h2>${title} <span class="state">${state}</span></h2>
       </summary>
-      <div class="inside">
-        <homeleg-further
-          .trip=${trip}
-          .plan=${plan}
-          .waters=${waters}
-          .watersFile=${this.loadedWaters}
-          .settled=${settled}
-          .measures=${this.#measures}
-          @speed-taken=${this.#speedTaken}
-        ></homeleg-further>
-      </div>
+      <div class="inside">${inside}</div>
     </details>`;
   }
 
@@ -446,11 +462,32 @@ export class Planner extends SpeakingElement {
   }
 
   /** Puts a new trip on screen, keeps it and has it worked out. */
-  #change(trip: Trip, origin: CraftOrigin = this.draft.origin): void {
-    this.draft = { trip, origin };
+  #change(trip: Trip, origin: CraftOrigin = this.draft.origin, whole = false): void {
+    const from = this.draft;
+    this.#put({ trip, origin });
+    const live = stillLive(trip.route.waypoints);
+    this.#history.changed(from, this.draft, { at: performance.now(), live, whole });
+  }
+
+  #put(draft: Draft): void {
+    this.draft = draft;
     this.message = '';
-    this.cleared = undefined;
-    this.#keeper.keep(this.draft);
+    this.cleared = false;
+    this.#keeper.keep(draft);
+  }
+
+  #stepped(what: 'undone' | 'redone'): void {
+    const step = what === 'undone' ? this.#history.undo(this.draft) : this.#history.redo(this.draft);
+    if (!step) return;
+    if (step.whole) this.#trips++;
+    this.#put(step.draft);
+  }
+
+  #stepKeys(event: KeyboardEvent): void {
+    const what = event.defaultPrevented || typesText(event.composedPath()[0]) ? undefined : undoKey(event);
+    if (!what) return;
+    event.preventDefault();
+    this.#stepped(what);
   }
 
   #effective(): Trip {
@@ -480,6 +517,10 @@ export class Planner extends SpeakingElement {
   async #restore(): Promise<void> {
     const before = this.draft;
     const kept = await this.#keeper.load();
+    const aside = await this.#keeper.aside();
+    // Taken back in another way meanwhile.
+    if (kept && 'draft' in kept && aside && sameTrip(aside, kept.draft)) this.#keeper.dropAside();
+    else this.aside = aside;
     // Whoever set a trip or began to type meanwhile goes first.
     if (!kept || this.draft !== before) return;
     if ('draft' in kept) {
@@ -597,18 +638,39 @@ export class Planner extends SpeakingElement {
 
   /** Another trip in place of this one, which can be taken back. */
   #replace(draft: Draft, message: string): void {
-    const before = this.draft;
     this.#trips++;
-    this.#change(draft.trip, draft.origin);
+    this.#change(draft.trip, draft.origin, true);
     this.message = message;
-    this.cleared = before;
+    this.cleared = true;
   }
 
-  #takeBack(): void {
-    const { cleared } = this;
-    if (!cleared) return;
-    this.#trips++;
-    this.#change(cleared.trip, cleared.origin);
+  async #linked(read: Result<Trip>): Promise<void> {
+    await this.#restored;
+    if (!read.ok) {
+      const why = read.problems.slice(0, 3).map(({ message }) => `${message}.`);
+      this.message = this.say(() => [linkWords.notOpened, ...why].join(' '));
+      return;
+    }
+    const before = this.draft;
+    const worth = !sameTrip(before, firstDraft());
+    if (worth) this.#keeper.setAside(before);
+    this.#replace(
+      { trip: read.value, origin: {} },
+      this.say(() => (worth ? linkWords.openedKept : linkWords.opened)),
+    );
+    this.cleared = worth;
+  }
+
+  #takeAside(): void {
+    const { aside } = this;
+    if (!aside) return;
+    this.#replace(aside, linkWords.asideBack);
+    this.#dropAside();
+  }
+
+  #dropAside(): void {
+    this.#keeper.dropAside();
+    this.aside = undefined;
   }
 
   #fixWanted({ detail }: FixWanted): void {

@@ -28,6 +28,15 @@ export const tripToolsStyles = css`
     cursor: pointer;
   }
 
+  .steps {
+    display: flex;
+  }
+
+  .steps [aria-disabled='true'] {
+    text-decoration: none;
+    border-color: transparent;
+  }
+
   details > div {
     position: relative;
     display: flex;

@@ -7,12 +7,14 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
+import { linkWords } from '../words/en-share.ts';
 import { EXAMPLES, type ExampleName, exampleTrip } from './examples.ts';
 import { type Opened, openText } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { tripToolsStyles } from './trip-tools.styles.ts';
 
 export type UnitsPicked = CustomEvent<{ units: UnitSystem }>;
+export type StepWanted = CustomEvent<{ what: 'undone' | 'redone' }>;
 /** A trip or a measured boat to take the place of the one on screen, or why there is none. */
 export type TripPicked = CustomEvent<(Opened & { name: string }) | { refused: string }>;
 
@@ -22,6 +24,7 @@ export const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
  * @summary Units, example trips, and the trip as a file.
  * @fires units-picked - other units
  * @fires trip-picked - an example or a file was opened, or could not be
+ * @fires step-wanted - a step back or on over the whole trip
  * @fires fresh-wanted - start again
  * @fires print-wanted - print what there is
  */
@@ -30,6 +33,9 @@ export class TripTools extends SpeakingElement {
 
   @property({ attribute: false }) trip: Trip | undefined;
   @property() units: UnitSystem = 'nautical';
+  /** There is a step back, or on. */
+  @property({ type: Boolean }) undoable = false;
+  @property({ type: Boolean }) redoable = false;
 
   @query('input') private picker!: HTMLInputElement;
 
@@ -48,6 +54,14 @@ export class TripTools extends SpeakingElement {
           ${EXAMPLES.map((name) => html`<option value=${name}>${words.exampleNames[name]}</option>`)}
         </select>
       </label>
+      <div class="steps" role="group" aria-label=${linkWords.history}>
+        <button type="button" class="quiet" aria-disabled=${!this.undoable} @click=${() => this.#step('undone')}>
+          ${linkWords.undo}
+        </button>
+        <button type="button" class="quiet" aria-disabled=${!this.redoable} @click=${() => this.#step('redone')}>
+          ${linkWords.redo}
+        </button>
+      </div>
       <details>
         <summary>${words.file}</summary>
         <div>
@@ -65,6 +79,10 @@ export class TripTools extends SpeakingElement {
         </div>
       </details>
     `;
+  }
+
+  #step(what: 'undone' | 'redone'): void {
+    if (what === 'undone' ? this.undoable : this.redoable) this.#tell('step-wanted', { what });
   }
 
   #unitsPicked(event: Event): void {

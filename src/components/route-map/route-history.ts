@@ -15,6 +15,11 @@ export function markLive(waypoints: Waypoints, still: boolean): void {
   else live.delete(waypoints);
 }
 
+/** Whether waypoints are those of an edit still going on. */
+export function stillLive(waypoints: Waypoints): boolean {
+  return live.has(waypoints);
+}
+
 /**
  * Undo and redo over the waypoints, whoever changed them. Map and table keep one each and stay in step, because a
  * change that leads back to the step before, or on to the one after, counts as that step.

@@ -306,7 +306,8 @@ export class RouteMap extends SpeakingElement {
 
   #undoKeys = (event: KeyboardEvent): void => {
     const what = undoKey(event);
-    if (!what) return;
+    // With nothing of the route to undo, the key goes on to the whole trip.
+    if (!what || !(what === 'undone' ? this.#history.canUndo : this.#history.canRedo)) return;
     event.preventDefault();
     this.#stepped(what);
   };

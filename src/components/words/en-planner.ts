@@ -23,6 +23,8 @@ export const plannerWords = spoken('plannerWords', {
   details: 'How far, how much, what if',
   further: 'Ask further',
   furtherState: 'least aboard on the way, mishaps, how sure, which speed, check under way',
+  passage: 'Leave word ashore',
+  passageState: 'passage plan, calendar, files, link to this trip',
   units: 'Units',
   unitNames: { nautical: 'Knots, miles, litres', metric: 'km/h, km, litres', imperial: 'mph, miles, gallons' },
   examples: 'Example trips',

@@ -1,0 +1,35 @@
+import { spoken } from './spoken.ts';
+
+/** Words of links that carry a trip. */
+export const shareWords = spoken('shareWords', {
+  title: 'Link to this trip',
+  about:
+    'Opens the whole trip on another phone or computer: boat, weights, seats, route with its place names, the day and the reserve. The link itself holds the trip; nothing is stored elsewhere, and whoever has the link can read it.',
+  names: 'With names of people and things aboard, the title of the trip and notes',
+  namesHint: 'Otherwise these stay on this device.',
+  copy: 'Copy link',
+  send: 'Send link',
+  link: 'Link',
+  copied: 'Copied.',
+  copyByHand: 'This browser did not let the page copy. The link is marked: copy it by hand.',
+  sendFailed: 'The link could not be handed on. Copy it instead.',
+  size: (n: string) => `${n} characters.`,
+  long: (n: string) => `${n} characters: some messengers cut links this long. The file of the trip is safer.`,
+  refused: 'No link could be made.',
+  changed: 'The trip has changed since: this link opens it as it is now.',
+  messageTitle: 'Trip',
+});
+
+/** What the planner says of links, and of steps back. */
+export const linkWords = spoken('linkWords', {
+  opened: 'This trip came with the link.',
+  openedKept: 'This trip came with the link. The one you had before is kept.',
+  notOpened: 'The trip in the link could not be opened, and nothing was changed.',
+  aside: 'The trip you had before a link was opened is kept on this device.',
+  takeAside: 'Back to it',
+  dropAside: 'Let it go',
+  asideBack: 'This is the trip you had before.',
+  undo: 'Undo',
+  redo: 'Redo',
+  history: 'Steps back and on',
+});
