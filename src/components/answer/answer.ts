@@ -9,6 +9,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { cautions, fixText, problemText, reasonText, verdictWhy, verdictWords } from '../words/en.ts';
+import { answerWords as words } from '../words/en-answer.ts';
 import { answerStyles } from './answer.styles.ts';
 import { orderedReasons, type ReasonGroup } from './ordered-reasons.ts';
 import { badCaseSentence, chanceSentence, leftInShort, leftSentence, timeSentence } from './sentences.ts';
@@ -82,10 +83,10 @@ export class Answer extends SpeakingElement {
         ${verdictMark('none')}
         <div>
           ${this.tripName ? html`<p class="trip">${this.tripName}</p>` : nothing}
-          <h2 part="verdict">No answer yet</h2>
+          <h2 part="verdict">${words.none}</h2>
           ${
             this.problems.length === 0
-              ? html`<p class="left">Give the boat, the load and a route, and it shows here.</p>`
+              ? html`<p class="left">${words.noneHint}</p>`
               : this.problems.length === 1
                 ? html`<p class="left">${problemText(this.problems[0]!)}</p>`
                 : html`<ul class="missing">
@@ -108,7 +109,7 @@ export class Answer extends SpeakingElement {
       ${
         more.length > 0
           ? html`<details>
-              <summary>${new Intl.NumberFormat(this.measures.lang).format(more.length)} more</summary>
+              <summary>${words.more(new Intl.NumberFormat(this.measures.lang).format(more.length))}</summary>
               ${list(more)}
             </details>`
           : nothing

@@ -2,6 +2,7 @@ import type { Curve } from '../../core/curve/shapes.ts';
 import { type Placed, placeLabels, textWidth } from '../fuel-bar/labels.ts';
 import type { Measures } from '../units/measures.ts';
 import type { PlotPicture } from './picture.ts';
+import { curveWords } from './words.ts';
 
 /** A speed limit on the way, m/s. */
 export interface SpeedLimit {
@@ -19,15 +20,16 @@ export interface Mark {
 
 export function marksOf(curve: Curve, limits: readonly SpeedLimit[], measures: Measures): readonly Mark[] {
   const at = (si: number) => measures.show('speed', si);
+  const words = curveWords.marks;
   const marks: Mark[] = [];
-  const add = (kind: Mark['kind'], speed: number | undefined, words: string, weight: number) => {
-    if (speed !== undefined) marks.push({ kind, speed, text: `${words} ${at(speed)}`, weight });
+  const add = (kind: Mark['kind'], speed: number | undefined, text: (speed: string) => string, weight: number) => {
+    if (speed !== undefined) marks.push({ kind, speed, text: text(at(speed)), weight });
   };
-  add('best', curve.bestDisplacement.speed, 'least use', 3);
-  add('best', curve.bestPlaning?.speed, 'least planing', 3);
-  add('stuck', curve.stuckSpeed, 'stays at', 4);
-  add('top', curve.topSpeed.median, 'top', 2);
-  for (const limit of limits) add('limit', limit.speed, limit.name ? `limit, ${limit.name},` : 'limit', 1);
+  add('best', curve.bestDisplacement.speed, words.least, 3);
+  add('best', curve.bestPlaning?.speed, words.leastPlaning, 3);
+  add('stuck', curve.stuckSpeed, words.stuck, 4);
+  add('top', curve.topSpeed.median, words.top, 2);
+  for (const limit of limits) add('limit', limit.speed, (speed) => words.limit(speed, limit.name ?? ''), 1);
   return marks;
 }
 

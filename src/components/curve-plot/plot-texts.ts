@@ -2,13 +2,7 @@ import type { Curve, CurvePoint } from '../../core/curve/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { regimeText } from '../words/en.ts';
 import type { PlotMode } from './picture.ts';
-
-/** What the drive runs into at its highest speed. */
-const LIMITS: Record<Curve['topSpeed']['limit'], string> = {
-  power: 'full throttle',
-  revs: 'the rev limit',
-  battery: 'what the battery gives',
-};
+import { curveWords as words } from './words.ts';
 
 /** SI in one shown unit of use, with its sign. */
 export function useUnit(curve: Curve, mode: PlotMode, measures: Measures): { sign: string; si: number } {
@@ -29,13 +23,13 @@ export function readout(point: CurvePoint, { store }: Curve, measures: Measures)
   const { low, median, high } = point.perMetre;
   const number = new Intl.NumberFormat(measures.lang, { maximumFractionDigits: 0 });
   const parts = [
-    `${per(median)} (${per(low)} to ${per(high)})`,
+    words.likelyBand(per(median), per(low), per(high)),
     measures.flow(point.flow.median, store),
-    `${number.format(tens(point.rpm))}\u00a0rpm`,
-    `trim ${measures.show('angle', point.trimDeg)}`,
+    words.rpmOf(number.format(tens(point.rpm))),
+    words.trimOf(measures.show('angle', point.trimDeg)),
     regimeText(point.regime),
   ];
-  const held = point.held ? '' : '; this engine cannot hold it';
+  const held = point.held ? '' : words.cannotHold;
   return `${measures.show('speed', point.speed)}: ${parts.join(', ')}${held}.`;
 }
 
@@ -49,18 +43,18 @@ export function curveFacts(curve: Curve, measures: Measures): readonly string[] 
   const speed = (si: number) => measures.show('speed', si);
   const { bestDisplacement, bestPlaning, topSpeed, store } = curve;
   const facts = [
-    `Least ${store} per distance: ${measures.perDistance(bestDisplacement.perMetre.median, store)} at ${speed(bestDisplacement.speed)}.`,
+    words.least(store, measures.perDistance(bestDisplacement.perMetre.median, store), speed(bestDisplacement.speed)),
   ];
   if (bestPlaning) {
     const use = measures.perDistance(bestPlaning.perMetre.median, store);
-    facts.push(`Least while planing: ${use} at ${speed(bestPlaning.speed)}.`);
+    facts.push(words.leastPlaning(use, speed(bestPlaning.speed)));
   }
   facts.push(humpFact(curve, measures));
   const band = measures.band('speed', topSpeed);
   facts.push(
     topSpeed.reached
-      ? `Top speed ${speed(topSpeed.median)} (${band}), where it meets ${LIMITS[topSpeed.limit]}.`
-      : `Once over the hump it would hold up to ${speed(topSpeed.median)} (${band}).`,
+      ? words.top(speed(topSpeed.median), band, words.limits[topSpeed.limit])
+      : words.topBeyond(speed(topSpeed.median), band),
   );
   return facts;
 }
@@ -70,11 +64,9 @@ const THIN = 1.05;
 
 function humpFact({ planingSpeed, humpSpeed, humpMargin, stuckSpeed }: Curve, measures: Measures): string {
   const at = measures.show('speed', humpSpeed);
-  if (stuckSpeed !== undefined) {
-    return `The engine does not lift this load over the hump at ${at}: the boat stays at ${measures.show('speed', stuckSpeed)}.`;
-  }
-  if (planingSpeed === undefined) return 'With this load the boat does not plane.';
-  const planes = `planing from ${measures.show('speed', planingSpeed)}`;
-  if (humpMargin < THIN) return `The hump at ${at} is only just crossed, ${planes}.`;
-  return `The hump at ${at} is crossed with ${measures.show('share', humpMargin - 1)} more thrust than it takes, ${planes}.`;
+  if (stuckSpeed !== undefined) return words.stuck(at, measures.show('speed', stuckSpeed));
+  if (planingSpeed === undefined) return words.noPlaning;
+  const planes = words.planingFrom(measures.show('speed', planingSpeed));
+  if (humpMargin < THIN) return words.humpThin(at, planes);
+  return words.humpCrossed(at, measures.show('share', humpMargin - 1), planes);
 }

@@ -1,3 +1,5 @@
+import type { Curve } from '../../core/curve/shapes.ts';
+import type { StoreKind } from '../units/measures.ts';
 import { spoken } from '../words/spoken.ts';
 
 /** What this element says, in English. */
@@ -23,4 +25,30 @@ export const curveWords = spoken('curveWords', {
   rpm: 'rpm',
   regime: 'Regime',
   notHeld: 'not held',
+  limits: { power: 'full throttle', revs: 'the rev limit', battery: 'what the battery gives' } satisfies Record<
+    Curve['topSpeed']['limit'],
+    string
+  >,
+  likelyBand: (median: string, low: string, high: string) => `${median} (${low} to ${high})`,
+  rpmOf: (figure: string) => `${figure}\u00a0rpm`,
+  trimOf: (angle: string) => `trim ${angle}`,
+  cannotHold: '; this engine cannot hold it',
+  least: (store: StoreKind, use: string, speed: string) => `Least ${store} per distance: ${use} at ${speed}.`,
+  leastPlaning: (use: string, speed: string) => `Least while planing: ${use} at ${speed}.`,
+  top: (speed: string, band: string, limit: string) => `Top speed ${speed} (${band}), where it meets ${limit}.`,
+  topBeyond: (speed: string, band: string) => `Once over the hump it would hold up to ${speed} (${band}).`,
+  stuck: (hump: string, speed: string) =>
+    `The engine does not lift this load over the hump at ${hump}: the boat stays at ${speed}.`,
+  noPlaning: 'With this load the boat does not plane.',
+  planingFrom: (speed: string) => `planing from ${speed}`,
+  humpThin: (hump: string, planes: string) => `The hump at ${hump} is only just crossed, ${planes}.`,
+  humpCrossed: (hump: string, share: string, planes: string) =>
+    `The hump at ${hump} is crossed with ${share} more thrust than it takes, ${planes}.`,
+  marks: {
+    least: (speed: string) => `least use ${speed}`,
+    leastPlaning: (speed: string) => `least planing ${speed}`,
+    stuck: (speed: string) => `stays at ${speed}`,
+    top: (speed: string) => `top ${speed}`,
+    limit: (speed: string, name: string) => (name ? `limit, ${name}, ${speed}` : `limit ${speed}`),
+  },
 });

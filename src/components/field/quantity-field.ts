@@ -8,6 +8,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { fieldWords as words } from '../words/en-forms.ts';
 import { fieldStyles } from './field.styles.ts';
 
 /** What was typed; undefined when the field was emptied. SI. */
@@ -100,7 +101,7 @@ export class QuantityField extends SpeakingElement {
 
   #stepButton(side: 1 | -1) {
     if (this.step === undefined) return nothing;
-    const name = `${side < 0 ? 'Less' : 'More'}: ${this.label}`;
+    const name = side < 0 ? words.less(this.label) : words.more(this.label);
     return html`<button type="button" class="icon" aria-label=${name} @click=${() => this.#stepped(side)}>
       ${side < 0 ? '\u2212' : '+'}
     </button>`;
@@ -127,7 +128,7 @@ export class QuantityField extends SpeakingElement {
   /** With unit, for messages. */
   #named(si: number): string {
     const sign = this.#sign;
-    return `${this.#show(si)}${/^[°%]?$/.test(sign) ? '' : '\u00a0'}${sign}`;
+    return `${this.#show(si)}${/^[°%\u00a0]*$/.test(sign) ? '' : '\u00a0'}${sign}`;
   }
 
   get #input(): HTMLInputElement | null {
@@ -166,17 +167,15 @@ export class QuantityField extends SpeakingElement {
       case '':
         return '';
       case 'missing':
-        return this.#left ? 'Please fill this in.' : '';
+        return this.#left ? words.missing : '';
       case 'no figure':
-        return this.#left || !/^[\s.,+\u2212-]*$/.test(this.#text)
-          ? `Please type a figure, such as ${this.#example}.`
-          : '';
+        return this.#left || !/^[\s.,+\u2212-]*$/.test(this.#text) ? words.noFigure(this.#example) : '';
       case 'not whole':
-        return 'Please type a whole figure.';
+        return words.notWhole;
       case 'too small':
-        return this.#left ? `At least ${this.#named(this.min ?? 0)}.` : '';
+        return this.#left ? words.atLeast(this.#named(this.min ?? 0)) : '';
       case 'too large':
-        return `At most ${this.#named(this.max ?? 0)}.`;
+        return words.atMost(this.#named(this.max ?? 0));
       default:
         return found satisfies never;
     }

@@ -3,7 +3,7 @@ import type { Band } from '../../core/curve/shapes.ts';
 import { INCH } from '../../core/units/convert.ts';
 import type { Measures } from '../units/measures.ts';
 import { reasonText } from '../words/en.ts';
-import { noteText, planesText } from '../words/en-compare.ts';
+import { noteText, planesText, csvWords as words } from '../words/en-compare.ts';
 import { type CsvCell, csvText } from './csv.ts';
 import type { NamedRow } from './rows.ts';
 import { storeName } from './setups.ts';
@@ -15,25 +15,24 @@ export function tableCsv(table: LoadTable, rows: readonly NamedRow[], m: Measure
   const speed = m.unit('speed');
   const distance = m.unit('distance');
   const mass = m.unit('mass');
-  const banded = (name: string, unit: string) =>
-    SIDES.map((side) => `${name} ${side === 'median' ? '' : `${side} `}(${unit})`);
+  const banded = (name: string, unit: string) => SIDES.map((side) => words.banded(name, side, unit));
   const head: CsvCell[] = [
-    'load',
-    'engine',
-    'propeller pitch (in)',
-    'tank or battery',
-    `all-up weight (${mass})`,
-    'planes',
-    'share of such boats that plane',
-    ...banded('top speed', speed),
-    `cruising speed (${speed})`,
-    'cruising speed held',
-    ...banded('consumption', `L or Wh per ${distance}`),
-    ...banded('range', distance),
-    `range with a third kept (${distance})`,
-    `to spare by plate and floating (${mass})`,
-    `to spare and still planing (${mass})`,
-    'cautions',
+    words.load,
+    words.engine,
+    words.pitch,
+    words.store,
+    words.allUp(mass),
+    words.planes,
+    words.planingShare,
+    ...banded(words.top, speed),
+    words.cruise(speed),
+    words.cruiseHeld,
+    ...banded(words.use, words.usePer(distance)),
+    ...banded(words.range, distance),
+    words.rangeKept(distance),
+    words.spare(mass),
+    words.sparePlaning(mass),
+    words.cautions,
   ];
   const lines = rows.flatMap((row, i) => table.columns.map((_, j) => line(row, table.cells[i]![j]!, table, j, m)));
   return csvText([head, ...lines]);
@@ -56,7 +55,7 @@ function line(row: NamedRow, cell: Cell, { columns }: LoadTable, at: number, m: 
     cell.planing.chance,
     ...banded('speed', cell.topSpeed),
     in_('speed', cruise.speed),
-    cruise.held ? 'yes' : 'no',
+    cruise.held ? words.yes : words.no,
     ...SIDES.map((side) => (cruise.held ? cruise.perMetre[side] * perDistance : undefined)),
     ...SIDES.map((side) => (cruise.held ? in_('distance', cruise.range[side]) : undefined)),
     cruise.held ? in_('distance', cruise.rangeKept.median) : undefined,

@@ -1,6 +1,7 @@
 import type { BoatProfile } from '../../core/trials/shapes.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
-import type { Problem, Result } from '../../core/units/result.ts';
+import type { Result } from '../../core/units/result.ts';
+import { plannerWords } from '../words/en-planner.ts';
 
 /** A file a planner can open: a whole trip, or a measured boat. */
 export type Opened = { readonly trip: Trip } | { readonly profile: BoatProfile };
@@ -21,16 +22,17 @@ export async function openText(text: string): Promise<Result<Opened>> {
 export async function fetchProfile(address: string): Promise<Result<BoatProfile>> {
   try {
     const answer = await fetch(address);
-    if (!answer.ok) return notFetched;
+    if (!answer.ok) return notFetched();
     const { readProfile } = await import('../../core/files/profile-file.ts');
     return readProfile(await answer.text());
   } catch {
-    return notFetched;
+    return notFetched();
   }
 }
 
-const problem: Problem = { code: 'not-loaded', path: '', message: 'The address gave no file' };
-const notFetched = { ok: false, problems: [problem] } as const;
+function notFetched(): Result<never> {
+  return { ok: false, problems: [{ code: 'not-loaded', path: '', message: plannerWords.notLoaded }] };
+}
 
 function saysProfile(text: string): boolean {
   try {

@@ -25,6 +25,7 @@ import type { AssumptionWanted } from '../trip-details/trip-details.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
 import { verdictWords } from '../words/en.ts';
+import { answerWords } from '../words/en-answer.ts';
 import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { linkWords } from '../words/en-share.ts';
@@ -500,7 +501,7 @@ export class Planner extends SpeakingElement {
     this.#verdict = plan?.verdict;
     if (plan) {
       const left = this.#measures.show('amount', plan.left.median, plan.store);
-      this.announcement = `${verdictWords[plan.verdict]}: ${left} left at home.`;
+      this.announcement = this.say(() => answerWords.announced(verdictWords[plan.verdict], left));
     } else {
       this.announcement = '';
     }

@@ -1,6 +1,7 @@
 import type { Band } from '../../core/curve/shapes.ts';
 import type { Measure } from '../../core/trip/shapes.ts';
 import { FOOT, HOUR, MINUTE } from '../../core/units/convert.ts';
+import { unitWords } from '../words/en-units.ts';
 import { clockAt } from './clock.ts';
 import { type Scale, type StoreKind, scaleOf, type UnitSystem } from './scales.ts';
 
@@ -71,26 +72,26 @@ export function measuresFor(system: UnitSystem, lang: string): Measures {
       if (!Number.isFinite(si)) return NONE;
       if (measure === 'time') return measures.time(si);
       const fit = shownScale(measure, si, store);
-      return join(inScale(measure, si, fit), fit.sign);
+      return join(inScale(measure, si, fit), signOf(fit));
     },
     figure(measure, si, store) {
       if (!Number.isFinite(si)) return '';
       const shown = si / scale(measure, store).si;
-      const places = decimals(measures.unit(measure, store), shown);
+      const places = decimals(scale(measure, store).sign, shown);
       // One decimal more only where rounding would be seen in the answer.
       const coarse = Math.abs(Number(shown.toFixed(places)) - shown) < 0.003 * Math.abs(shown);
       return number(shown, coarse ? places : places + 1, false, false);
     },
-    unit: (measure, store) => scale(measure, store).sign,
+    unit: (measure, store) => signOf(scale(measure, store)),
     toSi: (measure, shown, store) => shown * scale(measure, store).si,
     fromSi: (measure, si, store) => si / scale(measure, store).si,
     digits: (measure, shown, store) => decimals(scale(measure, store).sign, shown),
     flow(si, store) {
       if (!Number.isFinite(si)) return NONE;
       if (store === 'fuel') {
-        const { sign, si: one } = scale('amount', 'fuel');
-        const shown = (si * HOUR) / one;
-        return join(number(shown, shown < 10 ? 2 - Number(shown >= 1) : Number(shown < 100)), `${sign}/h`);
+        const litres = scale('amount', 'fuel');
+        const shown = (si * HOUR) / litres.si;
+        return join(number(shown, shown < 10 ? 2 - Number(shown >= 1) : Number(shown < 100)), `${signOf(litres)}/h`);
       }
       return Math.abs(si) < 999.5 ? join(number(si, 0), 'W') : join(number(si / 1000, si < 99_950 ? 1 : 0), 'kW');
     },
@@ -99,20 +100,20 @@ export function measuresFor(system: UnitSystem, lang: string): Measures {
       const amount = scale('amount', store);
       const distance = scale('distance');
       const shown = (si * distance.si) / amount.si;
-      return join(number(shown, store === 'charge' ? 0 : shown < 10 ? 2 : 1), `${amount.sign}/${distance.sign}`);
+      return join(number(shown, store === 'charge' ? 0 : shown < 10 ? 2 : 1), `${signOf(amount)}/${signOf(distance)}`);
     },
     band(measure, { low, high }, store) {
       if (!Number.isFinite(low) || !Number.isFinite(high)) return NONE;
       if (measure === 'time') return toFrom(measures.time(low), measures.time(high));
       const fit = shownScale(measure, Math.max(Math.abs(low), Math.abs(high)), store);
       const places = decimals(fit.sign, Math.max(Math.abs(low), Math.abs(high)) / fit.si);
-      return join(toFrom(number(low / fit.si, places), number(high / fit.si, places)), fit.sign);
+      return join(toFrom(number(low / fit.si, places), number(high / fit.si, places)), signOf(fit));
     },
     time(s) {
       if (!Number.isFinite(s)) return NONE;
       const minutes = Math.round(Math.abs(s) / MINUTE);
       const minus = s < 0 && minutes > 0 ? '\u2212' : '';
-      if (minutes === 0 && s !== 0) return join('under 1', 'min');
+      if (minutes === 0 && s !== 0) return unitWords.under(join('1', 'min'));
       const h = Math.floor(minutes / 60);
       if (h === 0) return join(`${minus}${minutes}`, 'min');
       return join(`${minus}${h}`, `h${SPACE}${String(minutes % 60).padStart(2, '0')}${SPACE}min`);
@@ -120,7 +121,9 @@ export function measuresFor(system: UnitSystem, lang: string): Measures {
     clock(iso, addSeconds) {
       const at = Number.isFinite(addSeconds) ? clockAt(iso, addSeconds) : undefined;
       if (!at) return Number.isFinite(addSeconds) ? `+${measures.time(addSeconds)}` : NONE;
-      return at.days === 0 ? at.time : `${at.time} ${at.days > 0 ? '+' : '\u2212'}${Math.abs(at.days)}${SPACE}d`;
+      return at.days === 0
+        ? at.time
+        : `${at.time} ${at.days > 0 ? '+' : '\u2212'}${Math.abs(at.days)}${SPACE}${unitWords.days}`;
     },
     bearing: (deg) =>
       Number.isFinite(deg) ? `${String(((Math.round(deg) % 360) + 360) % 360).padStart(3, '0')}°` : NONE,
@@ -175,12 +178,18 @@ function numberFormat(lang: string) {
   };
 }
 
+/** As the language spoken writes it: a nautical mile has another sign in each. */
+function signOf({ sign }: Scale): string {
+  const signs: Readonly<Record<string, string>> = unitWords.signs;
+  return signs[sign] ?? sign;
+}
+
 function join(figure: string, sign: string): string {
-  return sign === '' || sign === '°' || sign === '%' ? figure + sign : figure + SPACE + sign;
+  return sign === '' || sign === '°' || sign.endsWith('%') ? figure + sign : figure + SPACE + sign;
 }
 
 function toFrom(low: string, high: string): string {
-  return low === high ? low : `${low} to ${high}`;
+  return low === high ? low : unitWords.fromTo(low, high);
 }
 
 /** A page may carry any `lang`; one that the browser cannot read falls back to English. */

@@ -17,6 +17,7 @@ import type * as load from './en-load.ts';
 import type * as measured from './en-measured.ts';
 import type * as planner from './en-planner.ts';
 import type * as trials from './en-trials.ts';
+import type * as units from './en-units.ts';
 
 type Modules = typeof curve &
   typeof fuelBar &
@@ -36,7 +37,8 @@ type Modules = typeof curve &
   typeof load &
   typeof measured &
   typeof planner &
-  typeof trials;
+  typeof trials &
+  typeof units;
 
 /** Every word of the elements: the groups by name, as one whole language has to give them. */
 export type Catalogue = {

@@ -3,6 +3,10 @@ import { spoken } from './spoken.ts';
 
 /** The sentences of the answer; `home` is false for a trip that ends elsewhere. */
 export const answerWords = spoken('answerWords', {
+  none: 'No answer yet',
+  noneHint: 'Give the boat, the load and a route, and it shows here.',
+  more: (count: string) => `${count} more`,
+  announced: (verdict: string, left: string) => `${verdict}: ${left} left at home.`,
   kept: (reserve: string) => `reserve ${reserve}.`,
   noAmount: (store: StoreKind, home: boolean) =>
     `No amount of ${store} gets this trip ${home ? 'home' : 'to its end'}.`,

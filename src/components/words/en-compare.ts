@@ -70,6 +70,31 @@ export const compareWords = spoken('compareWords', {
   working: 'Working it out',
 });
 
+/** Heads and words of the table as a file of comma-separated values. */
+export const csvWords = spoken('csvWords', {
+  load: 'load',
+  engine: 'engine',
+  pitch: 'propeller pitch (in)',
+  store: 'tank or battery',
+  allUp: (unit: string) => `all-up weight (${unit})`,
+  planes: 'planes',
+  planingShare: 'share of such boats that plane',
+  top: 'top speed',
+  cruise: (unit: string) => `cruising speed (${unit})`,
+  cruiseHeld: 'cruising speed held',
+  use: 'consumption',
+  usePer: (unit: string) => `L or Wh per ${unit}`,
+  range: 'range',
+  banded: (name: string, side: 'low' | 'median' | 'high', unit: string) =>
+    `${name} ${side === 'median' ? '' : `${side} `}(${unit})`,
+  rangeKept: (unit: string) => `range with a third kept (${unit})`,
+  spare: (unit: string) => `to spare by plate and floating (${unit})`,
+  sparePlaning: (unit: string) => `to spare and still planing (${unit})`,
+  cautions: 'cautions',
+  yes: 'yes',
+  no: 'no',
+});
+
 export const cellWords = spoken('cellWords', {
   top: 'Top speed',
   cruise: 'Cruise',

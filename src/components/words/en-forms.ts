@@ -9,6 +9,17 @@ export const commonWords = spoken('commonWords', {
   within: (word: string) => word.toLowerCase(),
 });
 
+/** Of a field for one figure. */
+export const fieldWords = spoken('fieldWords', {
+  less: (what: string) => `Less: ${what}`,
+  more: (what: string) => `More: ${what}`,
+  missing: 'Please fill this in.',
+  noFigure: (example: string) => `Please type a figure, such as ${example}.`,
+  notWhole: 'Please type a whole figure.',
+  atLeast: (figure: string) => `At least ${figure}.`,
+  atMost: (figure: string) => `At most ${figure}.`,
+});
+
 export const foulingWords = spoken<Readonly<Record<Fouling, string>>>('foulingWords', {
   clean: 'Clean',
   slime: 'Slime: a tenth more resistance',

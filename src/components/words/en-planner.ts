@@ -41,6 +41,7 @@ export const plannerWords = spoken('plannerWords', {
   fresh: 'Start again',
   undoFresh: 'Take back',
   cleared: 'Started again. What you had is not lost yet.',
+  notLoaded: 'The address gave no file',
   opened: (name: string) => `Opened ${name}.`,
   boatOpened: (name: string) => `This trip is now planned with ${name}.`,
   profileFailed: 'The boat of this page could not be loaded.',
