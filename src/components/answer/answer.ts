@@ -47,7 +47,7 @@ export class Answer extends SpeakingElement {
     const { plan } = this;
     return html`<div class="strip ${plan?.verdict ?? 'none'}">
       ${verdictMark(plan?.verdict ?? 'none')}
-      <strong>${plan ? verdictWords[plan.verdict] : 'No answer yet'}</strong>
+      <strong>${plan ? verdictWords[plan.verdict] : words.none}</strong>
       ${plan ? html`<span class="short">${leftInShort(plan, this.measures)}</span>` : nothing}
     </div>`;
   }

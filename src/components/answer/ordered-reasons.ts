@@ -1,4 +1,5 @@
 import type { Reason } from '../../core/trip/shapes.ts';
+import { answerWords } from '../words/en-answer.ts';
 
 export interface ReasonGroup {
   readonly level: Reason['level'];
@@ -8,18 +9,15 @@ export interface ReasonGroup {
   readonly more: readonly Reason[];
 }
 
-const TITLES = [
-  ['no-go', 'What stands against it'],
-  ['marginal', 'What leaves doubt'],
-  ['note', 'Good to know'],
-] as const;
+const LEVELS = ['no-go', 'marginal', 'note'] as const;
 
 /** More than this at once nobody reads. */
 const FIRST = 6;
 
 /** Reasons by weight, each group in the order given; groups without any are left out. */
 export function orderedReasons(reasons: readonly Reason[]): readonly ReasonGroup[] {
-  return TITLES.map(([level, title]) => {
+  return LEVELS.map((level) => {
+    const title = answerWords.levels[level];
     const own = reasons.filter((reason) => reason.level === level);
     // One more row costs no more than the button that hides it.
     const cut = own.length > FIRST + 1 ? FIRST : own.length;

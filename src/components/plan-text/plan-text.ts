@@ -13,25 +13,26 @@ import {
   verdictWhy,
   verdictWords,
 } from '../words/en.ts';
+import { planTextWords as words } from '../words/en-plan-text.ts';
 
 /** The whole plan as plain text, for a terminal, a message or a printer without pictures. */
 export function planText(plan: Plan, trip: Trip, m: Measures): string {
   return [
     ...answer(plan, trip, m),
     '',
-    'Why',
-    ...bullets(reasons(plan, m), 'Nothing stands against it.'),
+    words.why,
+    ...bullets(reasons(plan, m), words.nothingAgainst),
     '',
-    'Legs',
+    words.legs,
     ...legs(plan, m),
     '',
-    'How far, how much, what if',
+    words.margins,
     ...bullets(margins(plan, trip, m), ''),
     '',
-    'Taken for granted',
+    words.granted,
     ...bullets(
       plan.assumptions.map((a) => assumptionText(a, m, plan.store)),
-      'Nothing.',
+      words.nothing,
     ),
     '',
     ...cautions(),
@@ -42,7 +43,7 @@ function answer(plan: Plan, trip: Trip, m: Measures): string[] {
   const { store } = plan;
   const amount = (x: number): string => m.show('amount', x, store);
   const lines = [
-    trip.name ?? 'Trip',
+    trip.name ?? words.trip,
     `${verdictWords[plan.verdict]}. ${verdictWhy(plan.verdict, store)}`,
     leftSentence(plan, m),
     timeSentence(plan, trip.conditions.departure, m),
@@ -50,31 +51,31 @@ function answer(plan: Plan, trip: Trip, m: Measures): string[] {
   if (Number.isFinite(plan.need.median)) {
     const rule = reserveRuleText(plan.reserveRule, m);
     lines.push(
-      `${capital(store)} usable at departure ${amount(plan.usable)}, needed ${amount(plan.need.median)}; reserve: ${rule}.`,
+      words.amounts(store, amount(plan.usable), amount(plan.need.median), rule),
       chanceSentence(plan.probability),
     );
   }
-  lines.push(badCaseSentence(plan, m), `All-up ${m.show('mass', plan.balance.allUpMass)}.`);
+  lines.push(badCaseSentence(plan, m), words.allUp(m.show('mass', plan.balance.allUpMass)));
   return lines;
 }
 
 function reasons(plan: Plan, m: Measures): string[] {
   return plan.reasons.map((reason) => {
     const fixes = (reason.fixes ?? []).map((fix) => fixText(fix, m, plan.store));
-    return `[${reason.level}] ${reasonText(reason, m, plan.store)}${fixes.length > 0 ? ` ${fixes.join('; or ')}.` : ''}`;
+    return `[${words.levels[reason.level]}] ${reasonText(reason, m, plan.store)}${fixes.length > 0 ? ` ${fixes.join(words.or)}.` : ''}`;
   });
 }
 
 function legs(plan: Plan, m: Measures): string[] {
   const rows = plan.legs.map((leg) => [
-    `${leg.leg + 1} ${leg.part}`,
+    `${leg.leg + 1} ${words.parts[leg.part]}`,
     m.show('distance', leg.distance),
-    `steer ${m.bearing(leg.steerDeg)}`,
-    `${m.show('speed', leg.speedThroughWater)} through water`,
-    `${m.show('speed', leg.speedOverGround)} over ground`,
+    words.steer(m.bearing(leg.steerDeg)),
+    words.throughWater(m.show('speed', leg.speedThroughWater)),
+    words.overGround(m.show('speed', leg.speedOverGround)),
     m.time(leg.time),
-    `uses ${m.show('amount', leg.use, plan.store)}`,
-    `left ${m.show('amount', leg.left.median, plan.store)}`,
+    words.uses(m.show('amount', leg.use, plan.store)),
+    words.left(m.show('amount', leg.left.median, plan.store)),
     [regimeText(leg.regime), leg.limitName].filter(Boolean).join(', '),
   ]);
   const widths = rows.reduce<number[]>((w, row) => row.map((cell, i) => Math.max(w[i] ?? 0, cell.length)), []);
@@ -83,22 +84,20 @@ function legs(plan: Plan, m: Measures): string[] {
 
 function margins(plan: Plan, trip: Trip, m: Measures): string[] {
   if (!Number.isFinite(plan.need.median)) return [payloadText(plan.payload, m, plan.store)];
-  const lines = [
-    `Range at this speed with the reserve kept: ${m.show('distance', plan.range.oneWay)} one way, or ${m.show('distance', plan.range.outAndHome)} out and the same home.`,
-  ];
+  const lines = [words.range(m.show('distance', plan.range.oneWay), m.show('distance', plan.range.outAndHome))];
   if (plan.turnBack) {
     const { turnBack } = plan;
     lines.push(
       turnBack.onRoute
-        ? `Last point to turn back the way you came: after ${m.show('distance', turnBack.distance)}, ${m.clock(trip.conditions.departure, turnBack.time)}.`
-        : `You could go on to ${m.show('distance', turnBack.distance)} from the start before you must turn.`,
+        ? words.turnBack(m.show('distance', turnBack.distance), m.clock(trip.conditions.departure, turnBack.time))
+        : words.turnBeyond(m.show('distance', turnBack.distance)),
     );
   }
   lines.push(payloadText(plan.payload, m, plan.store));
   if (plan.fillNeeded !== undefined) {
-    lines.push(`Least ${plan.store} for this trip: ${m.show('share', plan.fillNeeded)} of full.`);
+    lines.push(words.fillNeeded(plan.store, m.show('share', plan.fillNeeded)));
   } else {
-    lines.push(`A full ${plan.store === 'fuel' ? 'tank' : 'battery'} is not enough for this trip.`);
+    lines.push(words.fullNotEnough(plan.store));
   }
   for (const tipping of plan.tipping) lines.push(`${tippingText(tipping, m, plan.store)}.`);
   return lines;
@@ -106,8 +105,4 @@ function margins(plan: Plan, trip: Trip, m: Measures): string[] {
 
 function bullets(lines: readonly string[], none: string): string[] {
   return lines.length > 0 ? lines.map((line) => `- ${line}`) : none ? [none] : [];
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

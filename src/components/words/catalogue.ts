@@ -15,6 +15,7 @@ import type * as further from './en-further.ts';
 import type * as hire from './en-hire.ts';
 import type * as load from './en-load.ts';
 import type * as measured from './en-measured.ts';
+import type * as planText from './en-plan-text.ts';
 import type * as planner from './en-planner.ts';
 import type * as trials from './en-trials.ts';
 import type * as units from './en-units.ts';
@@ -36,6 +37,7 @@ type Modules = typeof curve &
   typeof hire &
   typeof load &
   typeof measured &
+  typeof planText &
   typeof planner &
   typeof trials &
   typeof units;

@@ -1,3 +1,4 @@
+import type { Reason } from '../../core/trip/shapes.ts';
 import type { StoreKind } from '../units/measures.ts';
 import { spoken } from './spoken.ts';
 
@@ -5,6 +6,10 @@ import { spoken } from './spoken.ts';
 export const answerWords = spoken('answerWords', {
   none: 'No answer yet',
   noneHint: 'Give the boat, the load and a route, and it shows here.',
+  levels: { 'no-go': 'What stands against it', marginal: 'What leaves doubt', note: 'Good to know' } satisfies Record<
+    Reason['level'],
+    string
+  >,
   more: (count: string) => `${count} more`,
   announced: (verdict: string, left: string) => `${verdict}: ${left} left at home.`,
   kept: (reserve: string) => `reserve ${reserve}.`,
