@@ -36,7 +36,7 @@ module.exports = {
       name: 'core-is-the-bottom',
       severity: 'error',
       from: { path: '^src/core/' },
-      to: { path: '^src/(components|pages|layouts|content)/|^node_modules/(lit|leaflet|astro)' },
+      to: { path: '^src/(components|languages|pages|layouts|content)/|^node_modules/(lit|leaflet|astro)' },
     },
     {
       name: 'components-know-no-page',

@@ -8,6 +8,7 @@ import type * as round from '../waypoint-table/round-words.ts';
 import type * as waypoints from '../waypoint-table/words.ts';
 import type * as plan from './en.ts';
 import type * as answer from './en-answer.ts';
+import type * as checklist from './en-checklist.ts';
 import type * as compare from './en-compare.ts';
 import type * as deck from './en-deck.ts';
 import type * as forms from './en-forms.ts';
@@ -17,6 +18,7 @@ import type * as load from './en-load.ts';
 import type * as measured from './en-measured.ts';
 import type * as planText from './en-plan-text.ts';
 import type * as planner from './en-planner.ts';
+import type * as share from './en-share.ts';
 import type * as trials from './en-trials.ts';
 import type * as units from './en-units.ts';
 
@@ -30,6 +32,7 @@ type Modules = typeof curve &
   typeof waypoints &
   typeof plan &
   typeof answer &
+  typeof checklist &
   typeof compare &
   typeof deck &
   typeof forms &
@@ -39,6 +42,7 @@ type Modules = typeof curve &
   typeof measured &
   typeof planText &
   typeof planner &
+  typeof share &
   typeof trials &
   typeof units;
 

@@ -9,6 +9,10 @@ interface LanguageFile {
 const files = import.meta.glob<LanguageFile>('../../../src/languages/*.ts', { eager: true });
 const languages = Object.entries(files).map(([path, file]) => [/([\w-]+)\.ts$/.exec(path)![1]!, file] as const);
 
+it('can be any number of files, one for each language', () => {
+  expect(new Set(languages.map(([, { language }]) => language.name)).size).toBe(languages.length);
+});
+
 describe.each(languages)('the language %s', (tag, { language, words }) => {
   it('is a language that browsers know, and says its own name', () => {
     expect(Intl.DateTimeFormat.supportedLocalesOf(tag)).toEqual([tag]);

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { measuresFor } from '../../../src/components/units/measures.ts';
 import { cautions, compassPoint, verdictWords } from '../../../src/components/words/en.ts';
 import { ENGLISH, type Language, speak, spoken, spokenNow } from '../../../src/components/words/spoken.ts';
@@ -72,33 +72,5 @@ describe('figures in a language', () => {
   it('stay in English where nothing else is said', () => {
     expect(compassPoint(90)).toBe('E');
     expect(verdictWords.go).toBe('Home with reserve');
-  });
-});
-
-/** Cannot be loaded where there is no page; they hold no words. */
-const PAGE_ONLY = /leaflet-parts\.ts$|worker\.ts$/;
-
-describe('modules', () => {
-  it('keep no word from the time they were loaded: the language is known only later', async () => {
-    vi.resetModules();
-    const { speakOn } = await import('../../../src/components/words/spoken.ts');
-    const kept: string[] = [];
-    const trap = new Proxy(
-      {},
-      {
-        get: (_, group) => {
-          kept.push(String(group));
-          return undefined;
-        },
-      },
-    );
-    speakOn({ tag: 'en', reviewed: true, words: trap });
-    const files = import.meta.glob('../../../src/components/**/*.ts');
-    for (const [path, load] of Object.entries(files)) {
-      if (PAGE_ONLY.test(path)) continue;
-      await load();
-      expect(kept, path).toEqual([]);
-    }
-    vi.resetModules();
   });
 });
