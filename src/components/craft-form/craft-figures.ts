@@ -13,6 +13,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { commonWords, craftWords, shaftWords } from '../words/en-forms.ts';
 import { type ChosenCraft, withFigures, withFirst } from './edit-craft.ts';
 import { movedTo, placeOf } from './place-store.ts';
@@ -230,7 +231,7 @@ export class CraftFigures extends SpeakingElement {
       <label for="place">${craftWords.place(store.kind === 'tank' ? 'fuel' : 'charge')}</label>
       <select id="place" @change=${this.#placePicked}>
         ${here ? nothing : html`<option value="" .selected=${true}>${craftWords.placeKept}</option>`}
-        ${places.map(({ id, label }) => html`<option value=${id} .selected=${here?.id === id}>${label}</option>`)}
+        ${places.map(({ id, label }) => html`<option value=${id} .selected=${here?.id === id}>${dataName(label)}</option>`)}
       </select>
     </div>`;
   }

@@ -27,6 +27,7 @@ import {
 } from './edit-craft.ts';
 import { placedOn, unplaced } from './place-store.ts';
 import './plate-field.ts';
+import { dataName } from '../words/en-data.ts';
 import type { PlateEdited } from './plate-field.ts';
 import { sameFigures } from './same-figures.ts';
 
@@ -70,20 +71,22 @@ export class CraftForm extends SpeakingElement {
       <div class="stack close">
         <div class="fields wide">
           ${this.#select('hull', craftWords.boat, chosen.hullId, {
-            picks: this.hulls.map(({ id, hull }) => ({ id, label: hull.name, group: formWords[hull.form] })),
-            own: craft.hull.name || craftWords.ownBoat,
+            picks: this.hulls.map(({ id, hull }) => ({ id, label: dataName(hull.name), group: formWords[hull.form] })),
+            own: dataName(craft.hull.name) || craftWords.ownBoat,
             picked: (id) => this.#hullPicked(chosen, id),
           })}
           ${this.#select('engine', craftWords.engine, chosen.engineId, {
-            picks: this.engines.map(({ id, drive }) => ({ id, label: drive.name, group: driveGroup(drive) })),
-            own: craft.drive.name || craftWords.ownEngine,
+            picks: this.engines.map(({ id, drive }) => ({ id, label: dataName(drive.name), group: driveGroup(drive) })),
+            own: dataName(craft.drive.name) || craftWords.ownEngine,
             picked: (id) => this.#enginePicked(chosen, id),
           })}
           ${this.#select('store', fuel ? craftWords.tank : craftWords.battery, chosen.storeId, {
             picks: this.stores
               .filter(({ store }) => suits(craft.drive, store))
               .map(({ id, store }) => ({ id, label: storeName(store), group: '' })),
-            own: stored.map(({ name }) => name).join(' + ') || (fuel ? craftWords.ownTank : craftWords.ownBattery),
+            own:
+              stored.map(({ name }) => dataName(name)).join(' + ') ||
+              (fuel ? craftWords.ownTank : craftWords.ownBattery),
             picked: (id) => this.#storePicked(chosen, id),
           })}
         </div>
@@ -223,7 +226,7 @@ function driveGroup(drive: Drive): string {
 }
 
 function storeName(store: Craft['store']): string {
-  return (store.kind === 'tank' ? store.tanks : store.batteries).map(({ name }) => name).join(' + ');
+  return (store.kind === 'tank' ? store.tanks : store.batteries).map(({ name }) => dataName(name)).join(' + ');
 }
 
 define('homeleg-craft-form', CraftForm);

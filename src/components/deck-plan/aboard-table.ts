@@ -11,6 +11,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { deckWords, whoIs, aboardWords as words } from '../words/en-deck.ts';
 import type { LoadAsk, PieceAsk } from './aboard-asks.ts';
 import { aboardTableStyles } from './aboard-table.styles.ts';
@@ -124,7 +125,7 @@ export class AboardTable extends SpeakingElement {
           maxlength="60"
           autocomplete="off"
           enterkeyhint="done"
-          .value=${item.name ?? ''}
+          .value=${dataName(item.name ?? '')}
           @change=${(event: Event) => this.#ask({ what: 'rename', key, name: valueIn(event).trim() })}
         /></div>
       </td>

@@ -3,6 +3,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Craft } from '../../core/craft/shapes.ts';
 import type { LoadBalance } from '../../core/load/balance.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { whoIs, deckWords as words } from '../words/en-deck.ts';
 import { balanceDrawing, goodField } from './balance-drawing.ts';
 import { boatDrawing, placeDrawing } from './boat-drawing.ts';
@@ -136,7 +137,7 @@ function inHand(piece: Piece, { drawn, view, measures, editor }: Picture) {
   const at = drawn.get(piece.key)!;
   const { landing } = editor.moves.hand!;
   const refused = 'refused' in landing;
-  const label = refused ? words.refusedShort : 'station' in landing ? landing.station.label : '';
+  const label = refused ? words.refusedShort : 'station' in landing ? dataName(landing.station.label) : '';
   return svg`<g
       class="piece ${piece.kind} lifted ${refused ? 'refused' : ''}"
       transform=${`translate(${n(at.x)} ${n(at.y)})`}

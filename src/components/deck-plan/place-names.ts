@@ -1,5 +1,6 @@
 import type { Hull } from '../../core/craft/shapes.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { aboardWords, deckWords, pieceName, spotText, whoIs } from '../words/en-deck.ts';
 import { commonWords } from '../words/en-forms.ts';
 import type { Piece } from './pieces.ts';
@@ -9,7 +10,8 @@ import { outside } from './room.ts';
 export function placeName(hull: Hull, { place, station }: Piece, m: Measures): string {
   if (!place) return deckWords.placeUnknown;
   const label = hull.stations.find(({ id }) => id === station)?.label;
-  const words = label ?? `${commonWords.within(aboardWords.freeSpot)} ${spotText(place, m)}`;
+  const words =
+    label !== undefined ? dataName(label) : `${commonWords.within(aboardWords.freeSpot)} ${spotText(place, m)}`;
   return outside(hull, place) && label === undefined ? `${words}, ${deckWords.outside}` : words;
 }
 

@@ -5,6 +5,7 @@ import type { Load } from '../../core/load/shapes.ts';
 import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { whoIs, aboardWords as words } from '../words/en-deck.ts';
 import type { PieceAsk } from './aboard-asks.ts';
 import { takenBy } from './edit-load.ts';
@@ -59,7 +60,7 @@ function option(station: Station, key: string, value: string, load: Load) {
     ?disabled=${by !== undefined && value === UNKNOWN}
     .selected=${live(station.id === value)}
   >
-    ${by ? words.taken(station.label, whoIs(by)) : station.label}
+    ${by ? words.taken(dataName(station.label), whoIs(by)) : dataName(station.label)}
   </option>`;
 }
 

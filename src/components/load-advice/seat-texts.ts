@@ -3,6 +3,7 @@ import type { Move, SeatingAdvice, SeatingFigures } from '../../core/trip/seatin
 import type { Trip } from '../../core/trip/shapes.ts';
 import { bowText, heelText } from '../attitude/attitude-texts.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { spotText, whoIs } from '../words/en-deck.ts';
 import { commonWords } from '../words/en-forms.ts';
 import { seatWords as words } from '../words/en-load.ts';
@@ -13,14 +14,15 @@ const SMALL = { speed: 0.05, heel: 0.5, left: 0.005, lcg: 0.01 };
 /** "Guest to Forward seat, port; Tank to Tank or battery in the bow". */
 export function movesText({ craft, load }: Trip, moves: readonly Move[], m: Measures): string {
   const parts = moves.map(({ who, to, station }) => {
-    const label = craft.hull.stations.find(({ id }) => id === station)?.label ?? spotText(to, m);
+    const label = craft.hull.stations.find(({ id }) => id === station)?.label;
+    const where = label === undefined ? spotText(to, m) : commonWords.within(dataName(label));
     if ('id' in who) {
       const item = load.items.find(({ id }) => id === who.id);
-      return words.goes(item ? whoIs(item) : who.id, commonWords.within(label));
+      return words.goes(item ? whoIs(item) : who.id, where);
     }
     const kind = craft.store.kind;
     const name = kind === 'tank' ? craft.store.tanks[who.store]?.name : craft.store.batteries[who.store]?.name;
-    return words.goes(whoIs({ kind, name }), commonWords.within(label));
+    return words.goes(whoIs({ kind, name }), where);
   });
   return parts.join('; ');
 }

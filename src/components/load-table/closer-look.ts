@@ -17,6 +17,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { adviceText, lookWords as words } from '../words/en-compare.ts';
+import { dataName } from '../words/en-data.ts';
 import { AfterRest, type GoOn } from './after-rest.ts';
 import { changesTable } from './changes-drawing.ts';
 import { closerLookStyles } from './closer-look.styles.ts';
@@ -83,7 +84,7 @@ export class CloserLook extends SpeakingElement {
             <select id="column" @change=${(event: Event) => (this.columnId = picked(event))}>
               ${this.columns.map(
                 ({ id, drive }) =>
-                  html`<option value=${id} .selected=${id === this.#column?.id}>${drive.name}</option>`,
+                  html`<option value=${id} .selected=${id === this.#column?.id}>${dataName(drive.name)}</option>`,
               )}
             </select>
           </div>

@@ -31,6 +31,7 @@ import { type MeasuredBoat, openProfile } from './open-profile.ts';
 import { loadIn, type NamedRow, type OtherLoad, rewritten, rowsOf } from './rows.ts';
 import type { SetupsEdited } from './setup-list.ts';
 import './setup-list.ts';
+import { dataName } from '../words/en-data.ts';
 import { carriedTo, firstSetups, MOST_SETUPS, type SetupChoice } from './setups.ts';
 import { tableCsv } from './table-csv.ts';
 import { tableDrawing } from './table-drawing.ts';
@@ -143,7 +144,7 @@ export class LoadTable extends SpeakingElement {
                         .filter(({ hull }) => hull.form === form)
                         .map(
                           ({ id, hull }) =>
-                            html`<option value=${id} .selected=${id === this.hullId}>${hull.name}</option>`,
+                            html`<option value=${id} .selected=${id === this.hullId}>${dataName(hull.name)}</option>`,
                         )}
                     </optgroup>`,
                   )}
@@ -328,7 +329,7 @@ export class LoadTable extends SpeakingElement {
   }
 
   #boatName(): string {
-    return this.measured?.profile.name ?? this.#hull.name;
+    return dataName(this.measured?.profile.name ?? this.#hull.name);
   }
 
   #measuredText({ profile, fit }: MeasuredBoat): string {

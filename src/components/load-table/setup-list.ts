@@ -17,6 +17,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { compareWords as words } from '../words/en-compare.ts';
+import { dataName } from '../words/en-data.ts';
 import { commonWords, cycleWords, shaftWords } from '../words/en-forms.ts';
 import { setupListStyles } from './setup-list.styles.ts';
 import { MOST_SETUPS, type SetupChoice, setupFrom, storeName, storesFor } from './setups.ts';
@@ -63,14 +64,14 @@ export class SetupList extends SpeakingElement {
         <div class="field wide">
           <label for=${`engine-${setup.id}`}>${words.engine}</label>
           <select id=${`engine-${setup.id}`} @change=${(event: Event) => this.#enginePicked(i, picked(event))}>
-            ${setup.engineId ? nothing : html`<option value="" selected>${drive.name}</option>`}
+            ${setup.engineId ? nothing : html`<option value="" selected>${dataName(drive.name)}</option>`}
             ${groups.map(
               (group) => html`<optgroup label=${group}>
                 ${engines
                   .filter((engine) => groupOf(engine.drive) === group)
                   .map(
                     ({ id, drive: each }) =>
-                      html`<option value=${id} .selected=${id === setup.engineId}>${each.name}</option>`,
+                      html`<option value=${id} .selected=${id === setup.engineId}>${dataName(each.name)}</option>`,
                   )}
               </optgroup>`,
             )}

@@ -4,6 +4,7 @@ import { goTogether } from '../../core/compare/suit-pairs.ts';
 import type { Drive, Hull, Store } from '../../core/craft/shapes.ts';
 import { engines, stores } from '../../core/files/catalogue.ts';
 import { placedOn } from '../craft-form/place-store.ts';
+import { dataName } from '../words/en-data.ts';
 
 /** One engine of the comparison, as chosen: from the examples, or tried on a measured boat. */
 export interface SetupChoice {
@@ -85,7 +86,7 @@ function usual<T>(fitting: readonly T[]): T {
 }
 
 export function storeName(store: Store): string {
-  return (store.kind === 'tank' ? store.tanks : store.batteries).map(({ name }) => name).join(' + ');
+  return (store.kind === 'tank' ? store.tanks : store.batteries).map(({ name }) => dataName(name)).join(' + ');
 }
 
 export function columnOf({ id, drive, store }: SetupChoice): LoadColumn {

@@ -4,6 +4,7 @@ import { INCH } from '../../core/units/convert.ts';
 import type { Measures } from '../units/measures.ts';
 import { reasonText } from '../words/en.ts';
 import { noteText, planesText, csvWords as words } from '../words/en-compare.ts';
+import { dataName } from '../words/en-data.ts';
 import { type CsvCell, csvText } from './csv.ts';
 import type { NamedRow } from './rows.ts';
 import { storeName } from './setups.ts';
@@ -47,7 +48,7 @@ function line(row: NamedRow, cell: Cell, { columns }: LoadTable, at: number, m: 
   const banded = (measure: 'speed' | 'distance', band: Band) => SIDES.map((side) => in_(measure, band[side]));
   return [
     row.name,
-    drive.name,
+    dataName(drive.name),
     drive.propeller.pitch / INCH,
     storeName(store),
     in_('mass', cell.mass),

@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { LoadColumn, LoadTable } from '../../core/compare/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { propellerText, compareWords as words } from '../words/en-compare.ts';
+import { dataName } from '../words/en-data.ts';
 import { shaftWords } from '../words/en-forms.ts';
 import { cellDrawing, toneOf } from './cell-drawing.ts';
 import type { NamedRow } from './rows.ts';
@@ -27,7 +28,7 @@ export function tableDrawing(table: LoadTable, rows: readonly NamedRow[], m: Mea
 
 function columnHead({ drive, store }: LoadColumn, m: Measures) {
   const shaft = drive.shaft ? `, ${words.shaftOf(shaftWords[drive.shaft])}` : '';
-  return html`<span class="engine">${drive.name}</span>
+  return html`<span class="engine">${dataName(drive.name)}</span>
     <span class="under">${propellerText(drive.propeller, m.lang)}${shaft}; ${m.show('mass', drive.mass)}</span>
     <span class="under">${storeName(store)}</span>`;
 }
@@ -42,7 +43,7 @@ function tableRow(row: NamedRow, table: LoadTable, i: number, m: Measures) {
     ${cells.map((cell, j) => {
       const { drive } = table.columns[j]!;
       return html`<td role="cell" class=${toneOf(cell)}>
-        <span class="of" aria-hidden="true">${drive.name}</span>
+        <span class="of" aria-hidden="true">${dataName(drive.name)}</span>
         ${cellDrawing(cell, m)}
       </td>`;
     })}

@@ -8,6 +8,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { measuredWords as words } from '../words/en-measured.ts';
 
 /**
@@ -52,7 +53,7 @@ export class MeasuredNote extends SpeakingElement {
       fit.lastDay && new Intl.DateTimeFormat(measures.lang, { dateStyle: 'long' }).format(new Date(fit.lastDay));
     const [mass, speed] = [range('mass'), range('speed')];
     return html`<div>
-      <p><strong>${this.otherHull ? words.otherHull(trials.hull.name) : words.title(fit.counted)}</strong></p>
+      <p><strong>${this.otherHull ? words.otherHull(dataName(trials.hull.name)) : words.title(fit.counted)}</strong></p>
       ${
         this.otherHull || fit.counted === 0
           ? nothing

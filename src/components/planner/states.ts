@@ -1,6 +1,7 @@
 import type { Trip } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { reserveRuleText } from '../words/en.ts';
+import { dataName } from '../words/en-data.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 
 /** What a closed card says of itself, and whether it still asks for something that matters. */
@@ -25,7 +26,10 @@ export function cardStates(trip: Trip, m: Measures): Record<'boat' | 'aboard' | 
   const fill = load.fill === undefined ? words.fillMissing : m.show('share', load.fill);
   const rules = policy.reserve.length > 0 ? policy.reserve : [{ kind: 'thirds' } as const];
   return {
-    boat: { text: join(craft.hull.name, craft.drive.name, plate && words.plateMissing), asks: plate },
+    boat: {
+      text: join(dataName(craft.hull.name), dataName(craft.drive.name), plate && words.plateMissing),
+      asks: plate,
+    },
     aboard: {
       text: join(words.people(people), m.show('mass', mass), fill),
       asks: load.fill === undefined || seatless > 0 || people === 0,

@@ -21,6 +21,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { hireWords as words } from '../words/en-hire.ts';
 import { DEMO_FLEET } from './demo-fleet.ts';
 import { reserveCheckStyles } from './reserve-check.styles.ts';
@@ -92,7 +93,7 @@ export class ReserveCheck extends SpeakingElement {
           <label>
             ${words.boat}
             <select @change=${(event: Event) => (this.boatId = chosen(event))}>
-              ${this.boats.map((b) => html`<option value=${b.id} ?selected=${b.id === this.boatId}>${b.name}</option>`)}
+              ${this.boats.map((b) => html`<option value=${b.id} ?selected=${b.id === this.boatId}>${dataName(b.name)}</option>`)}
             </select>
           </label>
           <div>
@@ -121,7 +122,7 @@ export class ReserveCheck extends SpeakingElement {
           <label>
             ${words.route}
             <select @change=${(event: Event) => (this.routeId = chosen(event))}>
-              ${HIRE_ROUTES.map((r) => html`<option value=${r.id} ?selected=${r.id === this.routeId}>${r.name}</option>`)}
+              ${HIRE_ROUTES.map((r) => html`<option value=${r.id} ?selected=${r.id === this.routeId}>${dataName(r.name)}</option>`)}
               <option value="" ?selected=${this.routeId === ''}>${words.hoursOnly}</option>
             </select>
           </label>
@@ -158,7 +159,7 @@ export class ReserveCheck extends SpeakingElement {
             .problems=${this.#problems}
             .measures=${measures}
             .departure=${this.conditions.departure}
-            trip-name=${trip?.name ?? boat.name}
+            trip-name=${trip?.name ?? dataName(boat.name)}
           ></homeleg-answer>
           ${this.#plan && trip ? this.#handOver(this.#plan, trip) : nothing}
         </div>

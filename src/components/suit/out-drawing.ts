@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { Catalogue, Suited } from '../../core/compare/suit-shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { suitReasonText } from '../words/en-compare.ts';
+import { dataName } from '../words/en-data.ts';
 
 /** What falls out, boat by boat, each engine with its first reason. */
 export function outList(out: readonly Suited[], { hulls, engines }: Catalogue, m: Measures): TemplateResult {
@@ -10,7 +11,7 @@ export function outList(out: readonly Suited[], { hulls, engines }: Catalogue, m
       const here = out.filter(({ hullId }) => hullId === id);
       if (here.length === 0) return '';
       return html`<details>
-        <summary>${hull.name}: ${here.length}</summary>
+        <summary>${dataName(hull.name)}: ${here.length}</summary>
         <ul>
           ${here.map((one) => html`<li>${lineOf(one, engines, m)}</li>`)}
         </ul>
@@ -22,5 +23,5 @@ export function outList(out: readonly Suited[], { hulls, engines }: Catalogue, m
 function lineOf({ engineId, reasons, trip }: Suited, engines: Catalogue['engines'], m: Measures) {
   const { drive } = engines.find(({ id }) => id === engineId)!;
   const store = trip?.store ?? (drive.kind === 'petrol' ? 'fuel' : 'charge');
-  return html`<strong>${drive.name}</strong> ${suitReasonText(reasons[0]!, m, store)}`;
+  return html`<strong>${dataName(drive.name)}</strong> ${suitReasonText(reasons[0]!, m, store)}`;
 }

@@ -5,6 +5,7 @@ import { levelMark } from '../answer/verdict-mark.ts';
 import { storeName } from '../load-table/setups.ts';
 import type { Measures } from '../units/measures.ts';
 import { propellerText, standingWords, suitReasonText, suitsBecause, suitWords as words } from '../words/en-compare.ts';
+import { dataName } from '../words/en-data.ts';
 
 const LEVEL = { fits: 'note', doubtful: 'marginal', out: 'no-go' } as const;
 
@@ -20,8 +21,8 @@ export function suitCard(
   const drive = craft?.drive ?? engines.find(({ id }) => id === one.engineId)!.drive;
   const store = stores.find(({ id }) => id === one.storeId)?.store;
   return html`
-    <h4>${hull.name}</h4>
-    <p class="with">${drive.name}${store ? html`<br />${storeName(store)}` : nothing}</p>
+    <h4>${dataName(hull.name)}</h4>
+    <p class="with">${dataName(drive.name)}${store ? html`<br />${storeName(store)}` : nothing}</p>
     ${trip ? bar(trip) : nothing}
     ${
       standing === 'fits'

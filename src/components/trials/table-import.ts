@@ -11,6 +11,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { meaningWords, tableWords as words } from '../words/en-trials.ts';
 import { lastLoad } from './edit-trials.ts';
 import { rowTableStyles } from './row-table.styles.ts';
@@ -150,7 +151,7 @@ export class TableImport extends SpeakingElement {
     return this.#door?.runsFromTable(table, this.mapping, {
       setups: trials.setups.map((setup) => ({
         id: setup.id,
-        name: trials.setups.length > 1 ? setupName(setup, this.measures) : setup.drive.name,
+        name: trials.setups.length > 1 ? setupName(setup, this.measures) : dataName(setup.drive.name),
         kind: setup.drive.kind,
       })),
       load: lastLoad(trials),

@@ -5,6 +5,7 @@ import type { Consumed, Setup, Trials } from '../../core/trials/shapes.ts';
 import { INCH } from '../../core/units/convert.ts';
 import { fuelAboard } from '../deck-plan/pieces.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { dataName } from '../words/en-data.ts';
 import { refillWords, runWords, setupWords } from '../words/en-trials.ts';
 import { craftOf } from './work.ts';
 
@@ -16,7 +17,7 @@ export function storeKind(store: Store): StoreKind {
 export function setupName({ drive }: Setup, { lang }: Measures): string {
   const inches = new Intl.NumberFormat(lang, { maximumFractionDigits: 2 });
   const size = [drive.propeller.diameter, drive.propeller.pitch].map((metres) => inches.format(metres / INCH));
-  return `${drive.name}, ${setupWords.propeller(size.join(' x '))}`;
+  return `${dataName(drive.name)}, ${setupWords.propeller(size.join(' x '))}`;
 }
 
 export function balanceOf(trials: Trials, setup: string, load: Load): LoadBalance {

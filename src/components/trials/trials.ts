@@ -24,6 +24,7 @@ import './run-table.ts';
 import type { RowAsked } from './run-table.ts';
 import { sampleProfile } from './sample.ts';
 import './setups-field.ts';
+import { dataName } from '../words/en-data.ts';
 import type { HelmRun } from './helm-form.ts';
 import type { SheetMade } from './run-sheet.ts';
 import type { SetupsEdited } from './setups-field.ts';
@@ -96,7 +97,7 @@ export class TrialsBench extends SpeakingElement {
     const { trials } = profile;
     return html`<div class="bench ${this.printing}">
       ${this.#tools()} ${this.#notes()}
-      ${this.#card('boat', 1, words.boat, trials.hull.name, () => this.#boat(trials))}
+      ${this.#card('boat', 1, words.boat, dataName(trials.hull.name), () => this.#boat(trials))}
       ${this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials))}
       ${this.#card('tracks', 3, words.tracks, '', () => this.#tracks(profile))}
       ${this.#found(profile)}

@@ -10,6 +10,7 @@ import type * as plan from './en.ts';
 import type * as answer from './en-answer.ts';
 import type * as checklist from './en-checklist.ts';
 import type * as compare from './en-compare.ts';
+import type * as data from './en-data.ts';
 import type * as deck from './en-deck.ts';
 import type * as forms from './en-forms.ts';
 import type * as further from './en-further.ts';
@@ -34,6 +35,7 @@ type Modules = typeof curve &
   typeof answer &
   typeof checklist &
   typeof compare &
+  typeof data &
   typeof deck &
   typeof forms &
   typeof further &

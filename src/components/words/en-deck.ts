@@ -1,5 +1,6 @@
 import type { Aboard } from '../../core/load/shapes.ts';
 import type { Measures } from '../units/measures.ts';
+import { dataName } from './en-data.ts';
 import { commonWords } from './en-forms.ts';
 import { spoken } from './spoken.ts';
 
@@ -114,7 +115,7 @@ export const totalWords = spoken('totalWords', {
 
 /** "Skipper" or "Adult", for buttons and labels. */
 export function whoIs({ name, kind }: { name?: string | undefined; kind: Kind }): string {
-  return name?.trim() || deckWords.kinds[kind];
+  return dataName(name?.trim() ?? '') || deckWords.kinds[kind];
 }
 
 export const spotWords = spoken('spotWords', {

@@ -410,9 +410,17 @@ export function reserveRuleText(rule: ReserveRule, m: Measures): string {
   }
 }
 
-/** Messages of the core are written for people already. */
-export function problemText(problem: Problem): string {
-  return problem.message;
+/** What keeps a trip from being planned; the core says the rest in English. */
+export const problemWords = spoken('problemWords', {
+  'route-too-short': 'Draw a route with at least two points',
+  'route-no-length': 'The route has no length',
+  inEnglish: (message: string) => message,
+});
+
+/** Messages of the core are written for people already, in English. */
+export function problemText({ code, message }: Problem): string {
+  if (code === 'route-too-short' || code === 'route-no-length') return problemWords[code];
+  return problemWords.inEnglish(message);
 }
 
 /** Clockwise from north, sixteen of them, as written where there is little room. */
