@@ -9,7 +9,9 @@ import type { Waypoint } from '../../src/core/route/shapes.ts';
 import { prepareWaters } from '../../src/core/route/waters.ts';
 import { planTrip } from '../../src/core/trip/plan-trip.ts';
 import { rangeOutline } from '../../src/core/trip/range-outline.ts';
+import { sampleRisk } from '../../src/core/trip/risk.ts';
 import type { Trip } from '../../src/core/trip/shapes.ts';
+import { standingOf } from '../../src/core/trip/standing.ts';
 import { SEA_WATER } from '../../src/core/units/constants.ts';
 import { kept } from './cost.ts';
 import { trackDay } from './track-day.ts';
@@ -81,6 +83,40 @@ function nextSpeed(): number {
 }
 
 const loop20 = loopOf(20);
+/** The same day with everything by place and time: wind by the hour, streams by the tide, waves from wind and open water. */
+export const byTheHour: Trip = {
+  ...petrolDay,
+  conditions: {
+    ...petrolDay.conditions,
+    wind: {
+      forecast: Array.from({ length: 13 }, (_, hour) => ({
+        time: `2027-06-19T${String(8 + hour).padStart(2, '0')}:00:00-02:00`,
+        fromDeg: 240 + 5 * hour,
+        speed: 2 + 0.2 * hour,
+      })),
+    },
+    stream: 'by-tide',
+    tide: {
+      port: 'Marl Haven',
+      highWater: '2027-06-19T13:00:00-02:00',
+      range: 4,
+      meanSpringRange: 4,
+      meanNeapRange: 1.9,
+      highWaterHeight: 4.6,
+    },
+    sea: { swell: 0 },
+  },
+};
+
+/** The plan anew with 10,000 days drawn. */
+function samples(trip: Trip): () => void {
+  const standing = standingOf(trip, waters);
+  if (!standing.ok) throw new Error('the trip can be planned');
+  return () => {
+    kept.sum += sampleRisk(standing.value, { samples: 10_000, seed: 7 }).homeAtAll;
+  };
+}
+
 const unknown: Trip = { ...loop20, load: { items: loop20.load.items }, conditions: { water: 'sea' } };
 
 export const cases: readonly Case[] = [
@@ -107,6 +143,14 @@ export const cases: readonly Case[] = [
   { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(loop20, false) },
   { name: 'a plan with zones, streams and sea', budget: 5000, work: () => plan(petrolDay, true) },
   { name: 'the same with payload and tipping values', budget: 15_000, work: () => plan(petrolDay, false) },
+  {
+    name: 'a plan with wind by the hour, streams by the tide and sea from the wind',
+    budget: 5000,
+    work: () => plan(byTheHour, true),
+  },
+  { name: 'the same with payload and tipping values', work: () => plan(byTheHour, false) },
+  { name: 'ten thousand days drawn', budget: 75_000, work: samples(petrolDay) },
+  { name: 'how far from here by the hour', budget: 75_000, work: () => outline(byTheHour) },
   { name: 'how far from here, 72 directions, on the estuary', budget: 75_000, work: () => outline(petrolDay) },
   { name: 'the same with nothing given', budget: 75_000, work: () => outline({ ...petrolDay, ...unknown }) },
   { name: 'a plan of 20 legs with nothing given', work: () => plan(unknown, true) },

@@ -2,27 +2,44 @@ import type { LatLon } from './shapes.ts';
 import type { Waters } from './waters.ts';
 import { type Fetch, fetchAt } from './wind-fetch.ts';
 
-/** Answers kept for each waters; a planner asks for the same ones again with every plan. */
-const KEPT = 20_000;
+/** Places kept for each waters; a planner asks for the same ones again with every plan. */
+const KEPT = 5000;
 
-const known = new WeakMap<Waters, Map<string, Fetch>>();
+/** By latitude, longitude and direction: figures as keys are found faster than text made of them. */
+type Known = Map<number, Map<number, Map<number, Fetch>>>;
+
+const known = new WeakMap<Waters, { places: number; readonly fetches: Known }>();
 
 /** `fetchAt`, each answer worked out once. */
 export function knownFetch(waters: Waters | undefined, at: LatLon, fromDeg: number): Fetch {
   if (!waters) return fetchAt(waters, at, fromDeg);
-  let fetches = known.get(waters);
-  if (!fetches) {
-    fetches = new Map();
-    known.set(waters, fetches);
-  }
-  const key = `${at.lat} ${at.lon} ${fromDeg}`;
-  let fetch = fetches.get(key);
+  const here = fetchesAt(waters, at);
+  let fetch = here.get(fromDeg);
   if (!fetch) {
     fetch = fetchAt(waters, at, fromDeg);
-    if (fetches.size >= KEPT) fetches.clear();
-    fetches.set(key, fetch);
+    here.set(fromDeg, fetch);
   }
   return fetch;
+}
+
+function fetchesAt(waters: Waters, { lat, lon }: LatLon): Map<number, Fetch> {
+  let kept = known.get(waters);
+  if (!kept || kept.places >= KEPT) {
+    kept = { places: 0, fetches: new Map() };
+    known.set(waters, kept);
+  }
+  let along = kept.fetches.get(lat);
+  if (!along) {
+    along = new Map();
+    kept.fetches.set(lat, along);
+  }
+  let here = along.get(lon);
+  if (!here) {
+    here = new Map();
+    along.set(lon, here);
+    kept.places++;
+  }
+  return here;
 }
 
 /** Directions asked whether a swell can come in from them. */

@@ -3,12 +3,15 @@ import type { SailedLeg } from '../route/sailed-legs.ts';
 import type { LatLon } from '../route/shapes.ts';
 import type { Waters } from '../route/waters.ts';
 import { type LegFetch, worstFetches } from '../route/worst-fetch.ts';
+import { oneForceMore } from '../water/beaufort.ts';
 import { secondsOf } from '../water/clock.ts';
-import type { Conditions, Wind } from '../water/shapes.ts';
+import type { Conditions, WindAt } from '../water/shapes.ts';
 import { type Reach, reachOf, type StreamFound, streamAt, streamTable } from '../water/streams.ts';
 import { type HeightAt, heightByHighWater } from '../water/tide-height.ts';
-import { type WindTable, windAt, windTable } from '../water/wind-by-time.ts';
+import { type WindTable, windTable } from '../water/wind-by-time.ts';
+import { type SeaUnder, seaUnder } from './leg-waves.ts';
 import type { Trip } from './shapes.ts';
+import { byTime, type WindLaw, withSpeeds } from './wind-law.ts';
 
 /** A way over the ground that wind and stream are asked for. */
 export interface Way {
@@ -20,8 +23,6 @@ export interface Way {
   readonly spot?: number;
 }
 
-/** Wind that is the same all day, or by time. */
-export type WindLaw = Wind | WindTable;
 /** Stream on a way at an instant, s since 1970. */
 export type StreamLaw = (way: Way, seconds: number) => StreamFound;
 
@@ -31,12 +32,17 @@ export interface Around {
   readonly departs: number | undefined;
   /** Wind as told; undefined: not known. */
   readonly wind: 'calm' | WindLaw | undefined;
+  /** A given wind one force fresher. */
+  readonly fresher: WindLaw | undefined;
   readonly stream: 'slack' | StreamLaw | { readonly setDeg: number; readonly rate: number } | undefined;
+  /** Strongest stream of streams by tide at any hour and place, m/s; 0 for others. */
+  readonly strongestStream: number;
   /** Height of the tide above chart datum; undefined: not told. */
   readonly height: HeightAt | undefined;
   /** Open water upwind of each leg; undefined: without local waters nobody knows. */
   readonly fetch: LegFetch | undefined;
-  readonly legs: number;
+  /** The sea raised by a wind, worked out once for each; undefined: without local waters nobody knows. */
+  readonly seaUnder: ((law: WindLaw) => SeaUnder) | undefined;
   /** Time within which the trip is over even at displacement speed, s. */
   readonly horizon: number;
   /** Wind or stream change by the hour or by the place. */
@@ -55,15 +61,29 @@ export function aroundOf(
 ): Around {
   const departs = conditions.departure === undefined ? undefined : secondsOf(conditions.departure);
   const wind = windTold(conditions, departs);
-  const stream = streamTold(conditions, waters, departs);
+  const { law: stream, strongest } = streamTold(conditions, waters, departs);
+  const fetch = waters && lazily(() => worstFetches(waters, legs));
+  const swell = typeof conditions.sea === 'object' && 'swell' in conditions.sea ? conditions.sea.swell : 0;
+  const seas = new WeakMap<WindLaw, SeaUnder>();
   const stops = legs.reduce((sum, leg) => sum + leg.stop, 0);
   return {
     departs,
     wind,
     stream,
+    strongestStream: strongest,
     height: conditions.tide?.highWaterHeight === undefined ? undefined : heightByHighWater(conditions.tide),
-    fetch: waters && lazily(() => worstFetches(waters, legs)),
-    legs: legs.length,
+    fetch,
+    seaUnder:
+      fetch &&
+      ((law) => {
+        let sea = seas.get(law);
+        if (!sea) {
+          sea = seaUnder(law, fetch, legs.length, swell);
+          seas.set(law, sea);
+        }
+        return sea;
+      }),
+    fresher: typeof wind === 'object' ? withSpeeds(wind, oneForceMore) : undefined,
     horizon: Math.min(distance / slowest + stops, LONGEST),
     varies: byTime(wind) || typeof stream === 'function',
   };
@@ -80,23 +100,33 @@ function lazily(make: () => LegFetch): LegFetch {
   });
 }
 
+/** Forecasts put in order: a planner asks for the same one with every plan. */
+const tables = new WeakMap<readonly WindAt[], WindTable>();
+
 function windTold({ wind }: Conditions, departs: number | undefined): Around['wind'] {
   if (typeof wind !== 'object' || !('forecast' in wind)) return wind;
-  return departs === undefined ? undefined : windTable(wind.forecast);
+  if (departs === undefined) return undefined;
+  let table = tables.get(wind.forecast);
+  if (!table) {
+    table = windTable(wind.forecast);
+    tables.set(wind.forecast, table);
+  }
+  return table;
 }
 
 function streamTold(
   { stream, tide, streamPlaces = [] }: Conditions,
   waters: Waters | undefined,
   departs: number | undefined,
-): Around['stream'] {
-  if (stream !== 'by-tide') return stream;
+): { readonly law: Around['stream']; readonly strongest: number } {
+  if (stream !== 'by-tide') return { law: stream, strongest: 0 };
   const places = [...streamPlaces, ...(waters?.streams ?? [])];
-  if (!tide || departs === undefined || places.length === 0) return undefined;
+  if (!tide || departs === undefined || places.length === 0) return { law: undefined, strongest: 0 };
   const table = streamTable(places, tide);
+  const strongest = table.places.reduce((most, { hours }) => Math.max(most, ...hours.map(({ rate }) => rate)), 0);
   const crossesLand = (from: LatLon, to: LatLon): boolean => meetsLand(waters, from, to);
   const reaches: Reach[] = [];
-  return (way, seconds) => {
+  const law: StreamLaw = (way, seconds) => {
     let reach = way.spot === undefined ? undefined : reaches[way.spot];
     if (!reach) {
       const middle = { lat: (way.from.lat + way.to.lat) / 2, lon: (way.from.lon + way.to.lon) / 2 };
@@ -105,30 +135,5 @@ function streamTold(
     }
     return streamAt(table, reach, { seconds, courseDeg: way.trackDeg });
   };
-}
-
-export function byTime(wind: WindLaw | 'calm' | undefined): wind is WindTable {
-  return typeof wind === 'object' && 'entries' in wind;
-}
-
-/** The wind of a law at an instant; undefined where a forecast tells none. */
-export function windThen(law: WindLaw, seconds: number): Wind | undefined {
-  if (!byTime(law)) return law;
-  const found = windAt(law, seconds);
-  return found.known ? found.wind : undefined;
-}
-
-/** A law with every speed changed. */
-export function withSpeeds<L extends WindLaw>(law: L, change: (speed: number) => number): L {
-  if (!byTime(law)) return { ...law, speed: change((law as Wind).speed) };
-  return { ...law, entries: law.entries.map((entry) => ({ ...entry, speed: change(entry.speed) })) };
-}
-
-/** Strongest mean wind that is told between two instants, m/s; 0 where none is. */
-export function strongestTold(law: WindLaw, from: number, to: number): number {
-  if (!byTime(law)) return law.speed;
-  let most = 0;
-  for (const seconds of [from, to]) most = Math.max(most, windThen(law, seconds)?.speed ?? 0);
-  for (const { at, speed } of law.entries) if (at > from && at < to) most = Math.max(most, speed);
-  return most;
+  return { law, strongest };
 }

@@ -1,13 +1,14 @@
 import { fuelMass } from '../drive/tank.ts';
 import { towResistance, towSpeedCap } from '../hull/tow.ts';
 import { balance } from '../load/balance.ts';
-import { strongestTold } from './around.ts';
+import { oneForceMore } from '../water/beaufort.ts';
 import { needAt } from './need.ts';
 import { AS_PLANNED, type Run, sail, wayIsClear } from './sail.ts';
-import { oneForceMore, type Scenario } from './scenario.ts';
+import type { Scenario } from './scenario.ts';
 import type { Amount, Verdict } from './shapes.ts';
 import { needOf, withGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
+import { strongestTold } from './wind-law.ts';
 
 export type Mishap =
   | 'headwind-home'

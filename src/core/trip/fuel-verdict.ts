@@ -121,13 +121,14 @@ function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spr
   let like: Run | undefined;
   let clear = false;
   for (const scenario of cases) {
-    const { forward, unslowed } = scenario;
-    if (!like || like.scenario.forward !== forward || like.scenario.unslowed !== unslowed) {
-      // All cases share load, wind and sea; the unknown seats differ, and whether the waves slow the boat.
+    // All cases share load, wind and sea; only the unknown seats differ, and whether the waves slow the boat.
+    if (!like || like.scenario.forward !== scenario.forward) {
       like = undefined;
       clear = wayIsClear(prepared, scenario, tweak);
     }
-    const run = sail(prepared, scenario, tweak, { yielding: true, clear, like });
+    // What was not slowed by the waves has been sailed already.
+    if (scenario.unslowed && like?.sailed.every((s) => s.speed >= s.planned)) continue;
+    const run = sail(prepared, scenario, tweak, { yielding: true, clear, like: scenario.unslowed ? undefined : like });
     like ??= run;
     const badUsable = prepared.usable(scenario);
     const needed = run.possible ? withGauge(prepared, run, needOf(prepared, run, spread), badUsable) : undefined;

@@ -1,11 +1,12 @@
 import { windAgainstStream } from '../water/current-on-waves.ts';
 import { seaLimits } from '../water/sea-speed.ts';
-import { windThen } from './around.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
 import { categoryOf } from './judge-wind.ts';
 import type { Prepared } from './prepare.ts';
+import { verdictOf } from './reasons.ts';
 import type { Run, Sailed } from './sail.ts';
-import type { Reason } from './shapes.ts';
+import type { Reason, Verdict } from './shapes.ts';
+import { windThen } from './wind-law.ts';
 
 /** Waves met, m, and the legs on which they are met. */
 interface Met {
@@ -25,6 +26,11 @@ export function judgeSea(prepared: Prepared, { run }: FuelVerdict): readonly Rea
   const against = sailedAgainst(run, trip.craft.hull.length);
   const raised: Met = highest(run.sailed, (s) => against.get(s)?.height ?? s.weather.waveHeight);
   return [...swell, ...heightReasons(prepared, raised), ...steepReasons(against)];
+}
+
+/** What boat, plate and crew say of waves of a significant height, m. */
+export function seaLimit(prepared: Prepared, height: number): Verdict {
+  return verdictOf(heightReasons(prepared, { height, legs: [] }));
 }
 
 function heightReasons({ trip }: Prepared, { height, legs }: Met): Reason[] {

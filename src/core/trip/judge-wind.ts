@@ -1,10 +1,10 @@
 import { categoryLimits } from '../load/plate.ts';
 import { beaufortOf } from '../water/beaufort.ts';
 import { strongestWind } from '../water/wind-by-time.ts';
-import { byTime, strongestTold } from './around.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
 import type { Prepared } from './prepare.ts';
 import type { Reason } from './shapes.ts';
+import { byTime, strongestTold } from './wind-law.ts';
 
 /** Boats below 6 m stay in from force 5 on exposed water unless they set another limit (common practice, no source). */
 export const FRESH_BREEZE = 8;

@@ -119,15 +119,21 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
 export interface WhatIf {
   readonly fill?: number | undefined;
   readonly windSpeed?: number | undefined;
+  /** Rate of the stream, m/s, however it was told: of streams by tide the strongest; of slack water against the way home. */
+  readonly streamRate?: number | undefined;
+  /** Significant, m, on every leg. */
+  readonly waveHeight?: number | undefined;
 }
 
 /** What a trip says, or what is asked of it instead. */
 export function givenOf({ trip, around }: Pick<Prepared, 'trip' | 'around'>, whatIf: WhatIf = {}): Given {
-  const { fill, windSpeed } = whatIf;
+  const { fill, windSpeed, streamRate, waveHeight } = whatIf;
   const { conditions, craft, route } = trip;
   const oneWay = route.shape === 'one-way';
   const weighs = fill ?? trip.load.fill;
-  return { conditions, around, oneWay, fill: fill ?? givenFill(trip), weighs, windSpeed, length: craft.hull.length };
+  const { length } = craft.hull;
+  const asked = { windSpeed, streamRate, waveHeight };
+  return { conditions, around, oneWay, fill: fill ?? givenFill(trip), weighs, length, ...asked };
 }
 
 /**

@@ -8,9 +8,10 @@ import type { Stretch } from '../route/split-legs.ts';
 import { headwind } from '../water/headwind.ts';
 import { planingSpeedKept } from '../water/sea-speed.ts';
 import type { Stream } from '../water/shapes.ts';
-import { byTime, strongestTold, type Way, windThen } from './around.ts';
+import type { Way } from './around.ts';
 import type { Prepared } from './prepare.ts';
 import type { Scenario } from './scenario.ts';
+import { byTime, strongestTold, windThen } from './wind-law.ts';
 
 /** Changes to a trip under which tipping values and payload are sought. */
 export interface Tweak {

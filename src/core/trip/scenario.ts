@@ -1,11 +1,13 @@
 import type { Weather } from '../curve/steady.ts';
 import { FULL_FILL } from '../drive/tank.ts';
 import { LONGEST_FETCH } from '../route/wind-fetch.ts';
+import { oneForceMore } from '../water/beaufort.ts';
 import { windSea } from '../water/sea-growth.ts';
 import type { Conditions, Stream } from '../water/shapes.ts';
-import { type Around, byTime, type StreamLaw, strongestTold, type WindLaw, withSpeeds } from './around.ts';
-import { highestWaves, type LegWaves, legWaves } from './leg-waves.ts';
+import type { Around, StreamLaw } from './around.ts';
+import type { LegWaves } from './leg-waves.ts';
 import type { BadCaseKind } from './shapes.ts';
+import { byTime, strongestTold, type WindLaw, withSpeeds } from './wind-law.ts';
 
 /** Weather, water and tank that one run of a trip assumes. Amounts in SI; shares 0 to 1. */
 export interface Scenario {
@@ -58,12 +60,6 @@ export const UNKNOWN = {
   batteryTemperatureC: [10, 0],
 } as const;
 
-/** Rise of one Beaufort force around this wind, m/s, from U = 0.836 B^1.5 (WMO, from memory). */
-export function oneForceMore(speed: number): number {
-  const force = Math.cbrt((speed / 0.836) ** 2);
-  return 0.836 * (force + 1) ** 1.5;
-}
-
 /** What somebody said of a trip, or asks "what if" about. */
 export interface Given {
   readonly conditions: Conditions;
@@ -74,22 +70,26 @@ export interface Given {
   readonly length: number;
   /** Asked: this wind (m/s), from where it was given, or from ahead on the way home. */
   readonly windSpeed?: number | undefined;
+  /** Asked: a stream of this rate (m/s), and waves of this height (m) on every leg, in place of what was given. */
+  readonly streamRate?: number | undefined;
+  readonly waveHeight?: number | undefined;
   /** What the tanks weigh by: the fill as told, brim-full included; absent: unknown. */
   readonly weighs: number | undefined;
 }
 
 /** The plan that is shown: what was given, and the stated assumption for the rest. */
 export function expected(given: Given): Scenario {
-  const { conditions, around, oneWay, fill, weighs, windSpeed } = given;
+  const { conditions, around, oneWay, fill, weighs, windSpeed, streamRate } = given;
   const { wind, stream } = around;
   const blowing = typeof wind === 'object' ? asSpeed(wind, windSpeed, around) : undefined;
+  const unknownFoul = stream === undefined ? UNKNOWN.foulHome[0] : undefined;
   const ahead = windSpeed ?? (wind === undefined ? UNKNOWN.headwindHome[0] : undefined);
   return {
     departs: around.departs ?? 0,
     wind: blowing,
     headwindHome: blowing ? undefined : ahead,
-    stream: stream === 'slack' ? undefined : stream,
-    foulHome: stream === undefined ? UNKNOWN.foulHome[0] : undefined,
+    stream: stream === 'slack' ? undefined : atRate(stream, streamRate, around),
+    foulHome: typeof stream === 'object' || typeof stream === 'function' ? undefined : (streamRate ?? unknownFoul),
     untold: { headwind: UNKNOWN.headwindHome[0], foul: UNKNOWN.foulHome[0] },
     ...seaOf(given, blowing, UNKNOWN.waves[0]),
     oneWay,
@@ -97,6 +97,21 @@ export function expected(given: Given): Scenario {
     weighs: weighs ?? FULL_FILL,
     batteryTemperatureC: conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
     kinds: [],
+  };
+}
+
+/** The stream at another rate, m/s; of streams by tide the strongest of all hours and places comes to it. */
+function atRate(
+  stream: Exclude<Around['stream'], 'slack'>,
+  rate: number | undefined,
+  { strongestStream }: Around,
+): Scenario['stream'] {
+  if (rate === undefined || stream === undefined) return stream;
+  if (typeof stream === 'object') return { ...stream, rate };
+  const factor = strongestStream > 0 ? rate / strongestStream : 0;
+  return (way, seconds) => {
+    const found = stream(way, seconds);
+    return found.known ? { ...found, stream: { ...found.stream, rate: found.stream.rate * factor } } : found;
   };
 }
 
@@ -113,24 +128,25 @@ function strongest(wind: WindLaw, { departs = 0, horizon }: Around): number {
 }
 
 /** Whether the waves are given, or follow from a wind over local waters. */
-export function seaTold({ sea }: Conditions, { wind, fetch }: Around): boolean {
-  return sea === 'calm' || (sea !== undefined && 'height' in sea) || (wind !== undefined && fetch !== undefined);
+export function seaTold(conditions: Conditions, { wind, seaUnder }: Around): boolean {
+  return seaGiven(conditions) || (wind !== undefined && seaUnder !== undefined);
 }
 
 /** Waves as given, or raised by the wind over the fetch of each leg, or `unknown` times the length of the hull. */
 function seaOf(
-  { conditions: { sea }, around, length }: Given,
+  { conditions: { sea }, around, length, waveHeight }: Given,
   blowing: WindLaw | undefined,
   unknown: number,
 ): Pick<Scenario, 'waveHeight' | 'waves'> {
+  if (waveHeight !== undefined) return { waveHeight };
   if (sea === 'calm') return { waveHeight: 0 };
   if (sea && 'height' in sea) return { waveHeight: sea.height };
   const swell = sea?.swell ?? 0;
-  const { wind, fetch, legs, departs = 0, horizon, varies } = around;
-  if (wind === undefined || !fetch) return { waveHeight: Math.max(unknown * length, swell) };
+  const { wind, seaUnder, departs = 0, horizon } = around;
+  if (wind === undefined || !seaUnder) return { waveHeight: Math.max(unknown * length, swell) };
   if (!blowing) return { waveHeight: swell };
-  const waves = legWaves(blowing, fetch, swell);
-  return { waveHeight: highestWaves(waves, legs, departs, departs + horizon, varies), waves };
+  const { waves, highest } = seaUnder(blowing);
+  return { waveHeight: highest(departs, departs + horizon), waves };
 }
 
 /** How a bad trip home may go, beyond wind and water. */
@@ -156,7 +172,7 @@ export function badCases(given: Given, home: HomeRuns): readonly Scenario[] {
   if (unknownStream) kinds.push('home-foul-stream');
   if (fill === undefined) kinds.push('less-in-tank');
   if (cold) kinds.push('cold-battery');
-  const freshened = base.wind && withSpeeds(base.wind, oneForceMore);
+  const freshened = base.wind === around.wind ? around.fresher : base.wind && withSpeeds(base.wind, oneForceMore);
   // Calm has no direction to freshen from: a light breeze gets up, from ahead.
   const ahead = unknownWind ? UNKNOWN.headwindHome[1] : oneForceMore(base.headwindHome ?? oneForceMore(0));
   const sea = seaOf(given, freshened, UNKNOWN.waves[1]);
@@ -165,18 +181,17 @@ export function badCases(given: Given, home: HomeRuns): readonly Scenario[] {
     wind: freshened,
     eased: base.wind,
     headwindHome: freshened ? undefined : ahead,
-    foulHome: unknownStream ? UNKNOWN.foulHome[1] : undefined,
+    foulHome: unknownStream ? Math.max(UNKNOWN.foulHome[1], base.foulHome ?? 0) : base.foulHome,
     untold: { headwind: UNKNOWN.headwindHome[1], foul: UNKNOWN.foulHome[1] },
-    ...(freshened || seaGiven(conditions) ? sea : raisedBy(ahead, sea.waveHeight, given)),
+    ...(freshened || seaGiven(conditions) || given.waveHeight !== undefined ? sea : raisedBy(ahead, sea.waveHeight, given)),
     fill: fill ?? UNKNOWN.fill[1],
     batteryTemperatureC: cold ? UNKNOWN.batteryTemperatureC[1] : base.batteryTemperatureC,
     kinds,
   };
-  const cases: Scenario[] = [];
+  const cases: Scenario[] = [weather, { ...weather, homeCap: home.slow, kinds: ['home-slow', ...kinds] }];
+  if (home.hump !== undefined) cases.push({ ...weather, homeSpeed: home.hump, kinds: ['home-on-hump', ...kinds] });
   // Waves that slow the boat save it fuel; nobody knows whether they are there.
   if (weather.waveHeight > 0) cases.push({ ...weather, unslowed: true });
-  cases.push(weather, { ...weather, homeCap: home.slow, kinds: ['home-slow', ...kinds] });
-  if (home.hump !== undefined) cases.push({ ...weather, homeSpeed: home.hump, kinds: ['home-on-hump', ...kinds] });
   return cases;
 }
 

@@ -238,10 +238,10 @@ export interface Payload {
 }
 
 export interface TippingValue {
-  readonly knob: 'crew-mass' | 'consumption' | 'wind' | 'fill';
+  readonly knob: 'crew-mass' | 'consumption' | 'wind' | 'stream' | 'sea' | 'fill';
   readonly from: Verdict;
   readonly to: Verdict;
-  /** Value at which the verdict changes: kg of people and gear, factor, m/s, share. */
+  /** Value at which the verdict changes: kg of people and gear, factor, m/s, m of wave height, share. */
   readonly value: number;
   /** The value now. */
   readonly now: number;

@@ -1,18 +1,19 @@
 import type { LoadBalance } from '../load/balance.ts';
 import { beaufortOf } from '../water/beaufort.ts';
-import { strongestTold } from './around.ts';
 import { largestHolding } from './bisect.ts';
 import { type Answer, Edge } from './edge.ts';
 import { fillFor, fullFill } from './fill-needed.ts';
 import type { FloatLimits } from './floating.ts';
 import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAllow } from './fuel-verdict.ts';
 import { type Holding, verdictFrom, worse } from './holding.ts';
+import { seaLimit } from './judge-sea.ts';
 import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-wind.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
 import { windOn } from './sail.ts';
 import { expected } from './scenario.ts';
 import type { Reason, ReasonCode, TippingValue, Verdict } from './shapes.ts';
+import { strongestTold } from './wind-law.ts';
 
 /** Reasons that fuel, weight or wind can turn; the others stay as they are whatever these do. */
 const MOVED: ReadonlySet<ReasonCode> = new Set([
@@ -26,12 +27,18 @@ const MOVED: ReadonlySet<ReasonCode> = new Set([
   'hump-not-crossed',
   'hump-thin',
   'over-wind-limit',
+  'rough',
+  'too-rough',
+  'over-wave-limit',
 ]);
 const RANK = { go: 0, marginal: 1, 'no-go': 2 } as const;
 const HEAVIEST = 400;
 const HUNGRIEST = 4;
 /** Storm force is beyond any plan, m/s. */
 const WINDIEST = 25;
+/** A stream faster than small boats go slowly, m/s, and waves that no small open boat meets, m. */
+const STRONGEST_STREAM = 2.5;
+const HIGHEST_WAVES = 1.5;
 
 interface Knob {
   readonly knob: TippingValue['knob'];
@@ -59,8 +66,8 @@ export interface TippingAsked {
 }
 
 /**
- * Where the verdict turns, one thing changed at a time: people and gear (kg), every consumption (factor), wind (m/s)
- * and fill (share). A go or marginal trip is turned for the worse, a no-go for the better; a knob that cannot turn it
+ * Where the verdict turns, one thing changed at a time: people and gear (kg), every consumption (factor), wind and
+ * stream (m/s), waves (m) and fill (share). A go or marginal trip is turned for the worse, a no-go for the better; a knob that cannot turn it
  * within reason is left out.
  */
 export function tippingValues(
@@ -147,6 +154,9 @@ function knobs(
   const wind =
     scenario.headwindHome ??
     (scenario.wind ? strongestTold(scenario.wind, departs, departs + prepared.around.horizon) : 0);
+  const { strongestStream } = prepared.around;
+  const stream = typeof scenario.stream === 'object' ? scenario.stream.rate : (scenario.foulHome ?? strongestStream);
+  const sea = fuel.run.sailed.reduce((most, s) => Math.max(most, s.weather.waveHeight), 0);
   const asItIs = { go: holds.allows('go', 0), marginal: holds.allows('marginal', 0) };
   const { slack = 0 } = knownToAllow(fuel, fuel.verdict === 'go' ? 'go' : 'marginal');
   return [
@@ -189,6 +199,30 @@ function knobs(
       question: (windSpeed) => ({ windSpeed }),
     },
     {
+      knob: 'stream',
+      now: stream,
+      worse: STRONGEST_STREAM,
+      better: 0,
+      step: 0.05,
+      planned: prepared.around.stream !== undefined,
+      guess: stream + slack,
+      limit: () => 'go',
+      boat: (_, wanted) => asItIs[wanted],
+      question: (streamRate) => ({ streamRate }),
+    },
+    {
+      knob: 'sea',
+      now: sea,
+      worse: HIGHEST_WAVES,
+      better: 0,
+      step: 0.02,
+      planned: scenario.waves === undefined && prepared.seaTold,
+      guess: sea + slack / 2,
+      limit: (height) => seaLimit(prepared, height),
+      boat: (_, wanted) => asItIs[wanted],
+      question: (waveHeight) => ({ waveHeight }),
+    },
+    {
       knob: 'fill',
       now: scenario.fill,
       worse: 0,
@@ -203,12 +237,15 @@ function knobs(
   ];
 }
 
-function windLimit({ trip }: Prepared, speed: number): Verdict {
+function windLimit(prepared: Prepared, speed: number): Verdict {
+  const { trip } = prepared;
   const { maxBeaufort = Infinity } = categoryOf(trip.craft.hull.plate);
   if (beaufortOf(speed) > maxBeaufort) return 'no-go';
   const own = trip.policy.maxWind;
   if (speed >= NEAR_GALE || (own !== undefined && speed > own)) return 'no-go';
-  return speed >= FRESH_BREEZE ? 'marginal' : 'go';
+  // Waves that follow from the wind rise with it.
+  const { waves, waveHeight } = expected(givenOf(prepared, { windSpeed: speed }));
+  return worse(speed >= FRESH_BREEZE ? 'marginal' : 'go', waves ? seaLimit(prepared, waveHeight) : 'go');
 }
 
 /** What the engine says with this wind in place of the given. */

@@ -58,28 +58,40 @@ export function wayBack(prepared: Prepared, run: Run, pace?: PlannedSpeed): WayB
   return { mirrored, walked, stretches };
 }
 
+/** Turns tried along a way: each costs the whole way home, and between them the cost is taken to rise evenly. */
+const TURNS = 10;
+
 function backByTheHour(
   prepared: Prepared,
   run: Run,
   walked: readonly Sailed[],
   pace: PlannedSpeed | undefined,
 ): TurnStretch[] {
+  const every = Math.ceil(walked.length / TURNS);
+  const stretches: TurnStretch[] = [];
   let gone = prepared.manoeuvring / 2;
   let before = { need: 0, time: 0 };
-  return walked.map((s, last) => {
-    gone += s.time;
+  for (let first = 0; first < walked.length; first += every) {
+    const pieces = walked.slice(first, first + every);
+    for (const s of pieces) gone += s.time + s.stretch.stop;
+    // Turning at the end of this piece; a stop there is left out.
+    const left = gone - pieces.at(-1)!.stretch.stop;
     let need = 0;
     let time = 0;
-    for (let i = last; i >= 0 && time < Infinity; i--) {
-      const back = backOver(prepared, run, walked[i]!, { pace, at: gone + time });
+    for (let i = first + pieces.length - 1; i >= 0 && time < Infinity; i--) {
+      const back = backOver(prepared, run, walked[i]!, { pace, at: left + time });
       need += back.need;
       time += back.time;
     }
-    gone += s.stretch.stop;
     const more = { need: moreOf(need, before.need), time: moreOf(time, before.time) };
     before = { need, time };
-    return turnStretchOf(s, more);
-  });
+    const length = pieces.reduce((sum, s) => sum + s.stretch.distance, 0);
+    for (const s of pieces) {
+      const share = length > 0 ? s.stretch.distance / length : 1 / pieces.length;
+      stretches.push(turnStretchOf(s, { need: more.need * share, time: more.time * share }));
+    }
+  }
+  return stretches;
 }
 
 /** Where there was no way home before either, nothing is gained by going on. */

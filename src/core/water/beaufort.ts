@@ -44,3 +44,9 @@ export function beaufortMiddle(force: number): number {
   const { min, max } = BEAUFORT[Math.min(12, Math.max(0, Math.round(force)))]!;
   return max < Infinity ? (min + max) / 2 : min;
 }
+
+/** Rise of one Beaufort force around this wind, m/s, from U = 0.836 B^1.5 (WMO, from memory). */
+export function oneForceMore(speed: number): number {
+  const force = Math.cbrt((speed / 0.836) ** 2);
+  return 0.836 * (force + 1) ** 1.5;
+}
