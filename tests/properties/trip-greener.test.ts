@@ -1,17 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { verdictOf } from '../../src/core/trip/reasons.ts';
-import type { Plan, ReasonCode, Trip } from '../../src/core/trip/shapes.ts';
+import type { ReasonCode, Trip } from '../../src/core/trip/shapes.ts';
 import { haven } from '../trips.ts';
-import { between, heavier, likelyTrips, planned, priorTimes, RANK, sameSpeeds, trips } from './trip-makers.ts';
+import {
+  between,
+  expectNoGreener,
+  heavier,
+  likelyTrips,
+  planned,
+  priorTimes,
+  sameSpeeds,
+  trips,
+} from './trip-makers.ts';
 
 const RUNS = { seed: 1852, numRuns: 500 };
-
-function expectNoGreener(worse: Plan, better: Plan): void {
-  const codes = (plan: Plan) => plan.reasons.map(({ code, level }) => `${code} ${level}`).join(', ');
-  if (RANK[worse.verdict] >= RANK[better.verdict]) return;
-  throw new Error(`${better.verdict} (${codes(better)}) turned ${worse.verdict} (${codes(worse)})`);
-}
 
 /** Around the hump, where planing starts and ends. */
 const awkwardSpeeds = between(2.5, 6.5);

@@ -126,6 +126,60 @@ export const conditions: fc.Arbitrary<Conditions> = fc.record({
   batteryTemperatureC: maybe(between(-5, 35)),
 });
 
+const hourly = fc.array(fc.record({ fromDeg: between(0, 360), speed: between(0, 14), gust: maybe(between(0, 25)) }), {
+  minLength: 1,
+  maxLength: 14,
+});
+const flows = fc.array(fc.record({ setDeg: between(0, 360), rate: between(0, 2) }), { minLength: 13, maxLength: 13 });
+
+/** Wind by the hour, streams by the tide and waves from the wind, each now and then, from one hour of one day on. */
+export function changing(place: Place): fc.Arbitrary<Partial<Conditions>> {
+  return fc
+    .record({
+      winds: maybe(hourly),
+      places: fc.array(fc.record({ north: between(-1, 1), east: between(-1, 1), springs: flows, neaps: flows }), {
+        maxLength: 3,
+      }),
+      byTide: fc.boolean(),
+      range: between(1, 5),
+      highWater: fc.integer({ min: 0, max: 23 }),
+      height: maybe(between(2, 6)),
+      leaves: fc.integer({ min: 0, max: 23 }),
+      swell: maybe(between(0, 0.5)),
+    })
+    .map(({ winds, places, byTide, range, highWater, height, leaves, swell }) => ({
+      departure: `2026-07-15T${String(leaves).padStart(2, '0')}:20:00Z`,
+      ...(winds && {
+        wind: {
+          forecast: winds.map((wind, hour) => ({
+            time: `2026-07-15T${String(hour + 6).padStart(2, '0')}:00:00Z`,
+            ...wind,
+          })),
+        },
+      }),
+      ...(byTide && {
+        stream: 'by-tide' as const,
+        streamPlaces: places.map(({ north, east, springs, neaps }, i) => ({
+          name: `Place ${i}`,
+          lat: place.centre.lat + place.span * north,
+          lon: place.centre.lon + place.span * east,
+          firstHour: -6,
+          springs,
+          neaps,
+        })),
+      }),
+      tide: {
+        port: 'Standard Port',
+        highWater: `2026-07-15T${String(highWater).padStart(2, '0')}:00:00Z`,
+        range,
+        meanSpringRange: 4,
+        meanNeapRange: 2,
+        ...(height !== undefined && { highWaterHeight: height }),
+      },
+      sea: swell === undefined ? undefined : { swell },
+    }));
+}
+
 const rules: fc.Arbitrary<ReserveRule> = fc.oneof(
   fc.constant({ kind: 'thirds' as const }),
   fc.record({ kind: fc.constant('share' as const), share: between(0.05, 0.6) }),
@@ -258,4 +312,11 @@ export function* numbersOf(value: unknown, path = ''): Generator<readonly [strin
   else if (value !== null && typeof value === 'object') {
     for (const [key, inner] of Object.entries(value)) yield* numbersOf(inner, `${path}.${key}`);
   }
+}
+
+/** Fails where the plan that is worse by its inputs is judged greener. */
+export function expectNoGreener(worse: Plan, better: Plan): void {
+  const codes = (plan: Plan) => plan.reasons.map(({ code, level }) => `${code} ${level}`).join(', ');
+  if (RANK[worse.verdict] >= RANK[better.verdict]) return;
+  throw new Error(`${better.verdict} (${codes(better)}) turned ${worse.verdict} (${codes(worse)})`);
 }

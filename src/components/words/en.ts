@@ -314,6 +314,9 @@ export const tippingWords = spoken('tippingWords', {
     consumption: (_side, { value, now }, m, store) =>
       `If the engine uses ${m.show('share', Math.abs(value / now - 1))} ${value < now ? 'less' : 'more'} ${store} than expected`,
     wind: (side, { value, now }, m) => `In a wind of ${m.show('speed', value)} ${side} (now ${m.show('speed', now)})`,
+    stream: (side, { value, now }, m) =>
+      `In a stream of ${m.show('speed', value)} ${side} (now ${m.show('speed', now)})`,
+    sea: (side, { value, now }, m) => `In waves of ${m.show('length', value)} ${side} (now ${m.show('length', now)})`,
     fill: (side, { value, now }, m, store) =>
       `With the ${holderOf(store)} ${m.show('share', value)} full ${side} (now ${m.show('share', now)})`,
   } satisfies Record<TippingValue['knob'], TippingText>,

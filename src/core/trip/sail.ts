@@ -85,6 +85,7 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   let needOut = 0;
   let needHome = 0;
   let time = prepared.manoeuvring;
+  let clock = 0;
   let possible = true;
   let charge = scenario.fill;
   // What a full bank holds at this temperature, J; the charge falls with what is drawn.
@@ -112,7 +113,9 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
       continue;
     }
     const afloat = afloatIn(prepared, scenario, store, { tweak, charge });
-    const at = time + halfOf(prepared, stretch);
+    // Past a leg that is never done the clock stands.
+    if (time < Infinity) clock = time;
+    const at = clock + halfOf(prepared, stretch);
     const weather = weatherOn(stretch, scenario, at);
     const stream = streamOn(stretch, scenario, at);
     const { planned, wanted } = wantedSpeed(prepared, boat, afloat, weather, stretch, stream, scenario);

@@ -183,7 +183,9 @@ export function badCases(given: Given, home: HomeRuns): readonly Scenario[] {
     headwindHome: freshened ? undefined : ahead,
     foulHome: unknownStream ? Math.max(UNKNOWN.foulHome[1], base.foulHome ?? 0) : base.foulHome,
     untold: { headwind: UNKNOWN.headwindHome[1], foul: UNKNOWN.foulHome[1] },
-    ...(freshened || seaGiven(conditions) || given.waveHeight !== undefined ? sea : raisedBy(ahead, sea.waveHeight, given)),
+    ...(freshened || seaGiven(conditions) || given.waveHeight !== undefined
+      ? sea
+      : raisedBy(ahead, sea.waveHeight, given)),
     fill: fill ?? UNKNOWN.fill[1],
     batteryTemperatureC: cold ? UNKNOWN.batteryTemperatureC[1] : base.batteryTemperatureC,
     kinds,
