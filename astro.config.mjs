@@ -1,5 +1,10 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import { build } from 'vite';
+import { finishSite } from './scripts/site/finish.ts';
+
+/** Where the site will stand; search engines and previews need whole addresses. */
+const site = process.env.HOMELEG_SITE || 'http://localhost:4321';
 
 /** Builds the elements for other sites beside the pages, into the folder `embed`. */
 const embed = {
@@ -9,9 +14,16 @@ const embed = {
   },
 };
 
+/** What needs all pages: texts to search, the sitemap, the worker that keeps the site on the device. */
+const finish = {
+  name: 'finish',
+  hooks: { 'astro:build:done': ({ dir }) => finishSite(fileURLToPath(dir), site) },
+};
+
 export default defineConfig({
+  site,
   output: 'static',
-  integrations: [embed],
+  integrations: [embed, finish],
   // The default drops the space before a link that starts a line.
   compressHTML: true,
   // Small scripts and sheets stay files, so that a host's strict content policy needs no exceptions.

@@ -4,7 +4,7 @@ import { defineConfig, devices } from '@playwright/test';
 const port = Number(process.env.HOMELEG_TEST_PORT || 4397);
 
 /** Walks through the newer pages and cards, one by one; `npm run test:long` makes them, so that `npm test` stays short. */
-const LONG = /(compare|deck|further|how-far|route-help|share-link|trials)\.(desktop\.|phone\.)?spec\.ts$/;
+const LONG = /(compare|deck|further|how-far|offline|route-help|share-link|trials)\.(desktop\.|phone\.)?spec\.ts$/;
 const long = process.env.HOMELEG_LONG === '1';
 const others = long ? [] : [LONG];
 
@@ -20,6 +20,8 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   forbidOnly: Boolean(process.env.CI),
   use: {
+    // The site would be fetched whole for every test; offline.desktop.spec.ts lets the worker in.
+    serviceWorkers: 'block',
     baseURL: `http://localhost:${port}`,
     launchOptions: {
       executablePath: process.env.HOMELEG_BROWSER || '/usr/bin/chromium',

@@ -5,13 +5,15 @@ import { expect, type Page, test } from '@playwright/test';
 const checklists = readdirSync('shared/checklists')
   .filter((file) => file.endsWith('.json'))
   .map((file) => `/checklists/${file.replace('.json', '')}/`);
-const pages = ['/', '/engines/', '/suit/', '/trials/', '/hire/', '/method/', '/checklists/', ...checklists];
+const pages = ['/', '/engines/', '/suit/', '/trials/', '/hire/', '/method/', '/search/', '/checklists/', ...checklists];
 
 /** Everything a browser complains about, and every address asked for, from now on. */
 function listen(page: Page): { complaints: string[]; asked: string[] } {
   const complaints: string[] = [];
   const asked: string[] = [];
   page.on('console', (message) => {
+    // The runner's own word, for it keeps the worker out of these tests.
+    if (message.text().startsWith('Service Worker registration blocked')) return;
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(String(error)));

@@ -1,0 +1,40 @@
+import { createHash } from 'node:crypto';
+import { globSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'vite';
+
+/** Not for readers of the site: elements for other sites, what search engines and README ask for, the worker itself. */
+const LEFT_OUT = /^embed\/|^(sw\.js|robots\.txt|sitemap\.xml|planner\.png|preview\.png)$/;
+
+/** All files of the built site that a reader may need, with what tells one version from another. */
+export function siteFiles(folder: string) {
+  return globSync('**/*', { cwd: folder })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => !LEFT_OUT.test(file) && statSync(join(folder, file)).isFile())
+    .sort()
+    .map((file) => {
+      // Names under _astro carry a hash of what is in them.
+      if (file.startsWith('_astro/')) return { url: `/${file}`, revision: null };
+      const revision = createHash('sha256')
+        .update(readFileSync(join(folder, file)))
+        .digest('hex')
+        .slice(0, 16);
+      return { url: `/${file}`, revision };
+    });
+}
+
+/** Builds the worker that keeps these files on the device. */
+export async function buildWorker(folder: string): Promise<void> {
+  await build({
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    define: { SITE_FILES: JSON.stringify(siteFiles(folder)), 'process.env.NODE_ENV': '"production"' },
+    build: {
+      outDir: folder,
+      emptyOutDir: false,
+      target: 'es2022',
+      lib: { entry: 'src/offline/worker.ts', formats: ['iife'], name: 'homeleg', fileName: () => 'sw.js' },
+    },
+  });
+}

@@ -1,0 +1,47 @@
+import { searchWords as words } from '../components/words/en-site.ts';
+import { excerpt, type Place, searchOf } from './searching.ts';
+
+/** Most places shown; more than that nobody reads. */
+const MOST = 40;
+
+/** Finds while typing; the words stand in the address, so that a search can be kept and gone back to. */
+export async function enliven(form: HTMLFormElement, list: HTMLElement, status: HTMLElement): Promise<void> {
+  const field = form.querySelector('input')!;
+  field.value = new URLSearchParams(location.search).get('q') ?? '';
+  let search: ((asked: string) => readonly Place[]) | undefined;
+
+  function show(): void {
+    const asked = field.value.trim();
+    const found = asked && search ? search(asked) : [];
+    list.replaceChildren(...found.slice(0, MOST).map((place) => entry(place, asked)));
+    status.textContent = asked === '' ? '' : search ? words.found(found.length, asked, MOST) : words.loading;
+    const address = asked === '' ? location.pathname : `?q=${encodeURIComponent(asked)}`;
+    history.replaceState(null, '', address);
+  }
+
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    show();
+    list.querySelector('a')?.focus();
+  });
+  field.addEventListener('input', show);
+  field.focus({ preventScroll: true });
+  show();
+  try {
+    search = searchOf(await (await fetch('/search.json')).json());
+    show();
+  } catch {
+    status.textContent = words.failed;
+  }
+}
+
+function entry({ to, page, heading, text }: Place, asked: string): HTMLElement {
+  const point = document.createElement('li');
+  const link = document.createElement('a');
+  link.href = to;
+  link.textContent = heading ? `${page}: ${heading}` : page;
+  const told = document.createElement('p');
+  told.textContent = excerpt(text, asked);
+  point.append(link, told);
+  return point;
+}

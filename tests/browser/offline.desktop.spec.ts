@@ -1,0 +1,210 @@
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, test as base, expect, type Page } from '@playwright/test';
+import { serve } from '../../scripts/serve.mjs';
+import { builtPages } from '../../scripts/site/built-pages.ts';
+import { buildWorker } from '../../scripts/site/worker.ts';
+
+/** A copy of the built site on a port of its own, to be cut off and built anew. */
+async function ownSite(parallelIndex: number) {
+  const folder = mkdtempSync(join(tmpdir(), 'homeleg-offline-'));
+  cpSync('dist', folder, { recursive: true });
+  const port = Number(process.env.HOMELEG_TEST_PORT || 4397) + 300 + parallelIndex;
+  const host = '127.0.0.1';
+  let running = await serve({ folder, port, host });
+  return {
+    address: running.address,
+    cut: () => running.close(),
+    back: async () => {
+      running = await serve({ folder, port, host });
+    },
+    /** The parts that pages load when they are asked for. */
+    parts: () => readdirSync(join(folder, '_astro')).filter((file) => file.endsWith('.js')),
+    /** A new version without one of the parts, told from the one before by a sentence on the method page. */
+    anew: async (sentence: string, without?: string) => {
+      if (without) rmSync(join(folder, '_astro', without));
+      const page = join(folder, 'method', 'index.html');
+      writeFileSync(page, readFileSync(page, 'utf8').replace('</h1>', `</h1><p>${sentence}</p>`));
+      await buildWorker(folder);
+    },
+    end: async () => {
+      await running.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+const test = base.extend<{ site: Awaited<ReturnType<typeof ownSite>> }>({
+  // biome-ignore lint/correctness/noEmptyPattern: the runner wants a pattern
+  site: async ({}, use, { parallelIndex }) => {
+    const site = await ownSite(parallelIndex);
+    await use(site);
+    await site.end();
+  },
+});
+
+test.use({ serviceWorkers: 'allow' });
+
+/** Opens one page and waits until everything is on the device. */
+async function firstVisit(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+}
+
+async function cutOff(context: BrowserContext, site: { cut(): Promise<unknown> }): Promise<void> {
+  await site.cut();
+  await context.setOffline(true);
+}
+
+test('after one visit every page opens with the network cut', async ({ page, context, site }) => {
+  await firstVisit(page, site.address);
+  await cutOff(context, site);
+  const failures: string[] = [];
+  page.on('requestfailed', (request) => failures.push(request.url()));
+  page.on('pageerror', (error) => failures.push(String(error)));
+  const paths = builtPages('dist').map(({ path }) => path);
+  expect(paths.length).toBeGreaterThan(18);
+  for (const path of paths) {
+    await page.goto(new URL(path, site.address).href);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByRole('contentinfo')).toContainText('not for navigation');
+    // Its own elements too, with what they load.
+    await expect.poll(() => page.evaluate(() => document.querySelectorAll('main :not(:defined)').length), path).toBe(0);
+  }
+  expect(failures).toEqual([]);
+});
+
+test('with the network cut a trip is planned, its further answers worked out, and the search finds', async ({
+  page,
+  context,
+  site,
+}) => {
+  await firstVisit(page, new URL('/checklists/', site.address).href);
+  await cutOff(context, site);
+  await page.goto(site.address);
+  await page.getByLabel('Example trips').selectOption({ label: 'Petrol catamaran, a day out' });
+  await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+  await expect(
+    page.getByRole('region', { name: 'Map of the route' }).getByRole('button', { name: /^Waypoint 2 / }),
+  ).toBeVisible();
+  // Parts and a worker that only load when they are asked for.
+  await page.locator('#further > summary').press('Enter');
+  const sure = page.locator('homeleg-further details.sure').first();
+  await sure.locator('> summary').press('Enter');
+  await expect(sure).toContainText(/in about \d\d of 100 such trips/);
+  await page.goto(new URL('/search/?q=mayday', site.address).href);
+  await expect(page.getByRole('main').getByRole('status')).toContainText('places about “mayday”');
+});
+
+test('an address without its slash and one that does not exist are answered offline', async ({
+  page,
+  context,
+  site,
+}) => {
+  await firstVisit(page, site.address);
+  await cutOff(context, site);
+  await page.goto(new URL('/checklists', site.address).href);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Checklists');
+  await page.goto(new URL('/no/such/page', site.address).href);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('No page at this address');
+});
+
+test('a new version waits until it is let in, and what was typed is still there', async ({ page, site }) => {
+  await firstVisit(page, site.address);
+  await page.getByLabel('Example trips').selectOption({ label: 'Petrol catamaran, a day out' });
+  await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+  let loads = 0;
+  page.on('load', () => loads++);
+  await site.anew('The second version.');
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  const bar = page.getByText('A new version is ready.');
+  await expect(bar).toBeVisible();
+  expect(loads).toBe(0);
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await expect.poll(() => loads).toBe(1);
+  await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+  await expect(bar).toBeHidden();
+  await page.goto(new URL('/method/', site.address).href);
+  await expect(page.getByText('The second version.')).toBeVisible();
+});
+
+test('until then the version before is shown, and the bar can be put off', async ({ page, site }) => {
+  await firstVisit(page, site.address);
+  await site.anew('The second version.');
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await page.getByRole('button', { name: 'Later' }).click();
+  await expect(page.getByText('A new version is ready.')).toBeHidden();
+  await page.goto(new URL('/method/', site.address).href);
+  await expect(page.getByText('The second version.')).toHaveCount(0);
+  // Told again on the next page.
+  await expect(page.getByText('A new version is ready.')).toBeVisible();
+});
+
+test('a page that does not keep what was typed says so before it is loaded again', async ({ page, site }) => {
+  await firstVisit(page, new URL('/search/', site.address).href);
+  await page.getByRole('main').getByRole('searchbox').fill('anchor');
+  await site.anew('The second version.');
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await expect(page.getByText('This page does not keep what you typed.')).toBeVisible();
+  await page.getByRole('button', { name: 'Later' }).click();
+  await expect(page.getByRole('main').getByRole('searchbox')).toHaveValue('anchor');
+});
+
+test('another tab is not loaded again when the new version is let in', async ({ page, context, site }) => {
+  await firstVisit(page, site.address);
+  const other = await context.newPage();
+  await firstVisit(other, new URL('/checklists/weather/', site.address).href);
+  let loads = 0;
+  other.on('load', () => loads++);
+  await site.anew('The second version.');
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await expect(other.getByText('The new version is in use in another tab.')).toBeVisible();
+  expect(loads).toBe(0);
+});
+
+test('a page of the version before still gets parts that the new one no longer has', async ({
+  page,
+  context,
+  site,
+}) => {
+  await firstVisit(page, site.address);
+  const other = await context.newPage();
+  await firstVisit(other, new URL('/checklists/', site.address).href);
+  const [part] = site.parts();
+  expect(part).toBeDefined();
+  await site.anew('The second version.', part);
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await expect(other.getByText('The new version is in use in another tab.')).toBeVisible();
+  expect(await other.evaluate(async (file) => (await fetch(`/_astro/${file}`)).status, part)).toBe(200);
+});
+
+test('map pictures are never kept on the device', async ({ page, site }) => {
+  await page.route('https://tile.openstreetmap.org/**', (route) =>
+    route.fulfill({ path: 'public/icons/192.png', contentType: 'image/png' }),
+  );
+  await firstVisit(page, site.address);
+  await page.evaluate(() =>
+    fetch('/favicon.svg').then(
+      () =>
+        new Promise((done) => {
+          const tile = new Image();
+          tile.onload = tile.onerror = done;
+          tile.src = 'https://tile.openstreetmap.org/1/0/0.png';
+        }),
+    ),
+  );
+  const kept = await page.evaluate(async () => {
+    const names = await caches.keys();
+    const all = await Promise.all(
+      names.map(async (name) => (await (await caches.open(name)).keys()).map(({ url }) => url)),
+    );
+    return all.flat();
+  });
+  expect(kept.length).toBeGreaterThan(100);
+  expect(kept.filter((url) => !url.startsWith(site.address))).toEqual([]);
+});
