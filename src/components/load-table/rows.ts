@@ -2,6 +2,7 @@ import { type Seating, seatedCrew, stowedGear } from '../../core/compare/seat-cr
 import type { LoadRow } from '../../core/compare/shapes.ts';
 import type { Hull } from '../../core/craft/shapes.ts';
 import { parseDecimal } from '../units/decimal.ts';
+import { figureList } from '../units/figure-list.ts';
 import type { Measures } from '../units/measures.ts';
 import { compareWords as words } from '../words/en-compare.ts';
 
@@ -30,7 +31,7 @@ const LONGEST_NAME = 40;
 
 /** Weights as typed, kg; undefined where one cannot be read or there are too many, empty while nothing is typed. */
 export function weightsIn(text: string, measures: Measures): readonly number[] | undefined {
-  const parts = text.split(/[;,\s]+/).filter(Boolean);
+  const parts = figureList(text, measures.lang);
   const kg = parts.map((part) => {
     const shown = parseDecimal(part, measures.lang);
     return shown === undefined ? Number.NaN : measures.toSi('mass', shown);

@@ -20,6 +20,7 @@ import { unusableIn } from '../planner/unusable.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
+import { figureList } from '../units/figure-list.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
 import { dataName } from '../words/en-data.ts';
 import { hireWords as words } from '../words/en-hire.ts';
@@ -191,7 +192,7 @@ export class ReserveCheck extends SpeakingElement {
 
   /** kg; empty while nothing is typed, undefined where a weight cannot be read. */
   #weights(): readonly number[] | undefined {
-    const parts = this.weightsText.split(/[;,\s]+/).filter(Boolean);
+    const parts = figureList(this.weightsText, this.#measures.lang);
     const kg = parts.map((part) => {
       const shown = parseDecimal(part, this.#measures.lang);
       return shown === undefined ? Number.NaN : this.#measures.toSi('mass', shown);

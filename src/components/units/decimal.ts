@@ -39,7 +39,8 @@ function grouped(digits: string, sign: string): boolean {
   return /^\d{1,3}$/.test(first!) && rest.every((three) => /^\d{3}$/.test(three));
 }
 
-function decimalSign(lang: string): string {
+/** What stands before the decimals in this language. */
+export function decimalSign(lang: string): string {
   try {
     const parts = new Intl.NumberFormat(lang).formatToParts(1.5);
     return parts.find((part) => part.type === 'decimal')?.value ?? '.';
