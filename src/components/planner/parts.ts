@@ -33,7 +33,7 @@ const LOAD: Record<Part, () => Promise<unknown>> = {
       import('../load-advice/payload-plot.ts'),
       import('../load-advice/load-questions.ts'),
     ]),
-  passage: () => import('../passage-plan/share-trip.ts'),
+  passage: () => Promise.all([import('../passage-plan/passage-plan.ts'), import('../passage-plan/share-trip.ts')]),
   further: () => import('../further/further.ts'),
 };
 

@@ -207,20 +207,25 @@ export const plannerStyles = css`
     }
 
     /* What must be aboard on the way goes along on paper, whether or not it is open. */
-    #further {
+    #further,
+    #passage {
       border: 0;
     }
 
     #further > summary,
-    #further:not(:has(homeleg-further:defined)) {
+    #further:not(:has(homeleg-further:defined)),
+    #passage > summary,
+    #passage:not(:has(homeleg-passage-plan:defined)) {
       display: none;
     }
 
-    #further > .inside {
+    #further > .inside,
+    #passage > .inside {
       padding-inline: 0;
     }
 
-    #further::details-content {
+    #further::details-content,
+    #passage::details-content {
       content-visibility: visible;
       block-size: auto;
     }

@@ -48,6 +48,7 @@ import { sameTrip, TripHistory } from './trip-history.ts';
 import { type StepWanted, type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
 import { typesText } from './types-text.ts';
 import { unusableIn } from './unusable.ts';
+import { whenIdle } from './when-idle.ts';
 import { withProfile } from './with-profile.ts';
 
 /** A new plan is ready; `plan` is undefined while the trip is incomplete. */
@@ -248,7 +249,20 @@ export class Planner extends SpeakingElement {
             taken: (event) => this.#adviceTaken(event),
           }),
         )}
-        ${this.#wide('passage', words.passage, words.passageState, passageCard({ entered: trip, measures }))}
+        ${this.#wide(
+          'passage',
+          words.passage,
+          words.passageState,
+          passageCard({
+            entered: trip,
+            trip: this.#maker.trip,
+            waters: this.#maker.waters,
+            plan,
+            settled,
+            shown: this.openCards.has('passage'),
+            measures,
+          }),
+        )}
         ${this.#further(plan)}
         <a class="strip" href="#answer" @click=${this.#toAnswer}>
           <homeleg-answer compact .plan=${plan} .measures=${measures}></homeleg-answer>
@@ -499,6 +513,8 @@ export class Planner extends SpeakingElement {
   #told(plan: Plan | undefined): void {
     const before = this.#verdict;
     this.#verdict = plan?.verdict;
+    // What is printed with a plan is there before somebody prints it.
+    if (plan) whenIdle(() => this.#parts.load('further').then(() => this.#parts.load('passage')));
     if (plan) {
       const left = this.#measures.show('amount', plan.left.median, plan.store);
       this.announcement = this.say(() => answerWords.announced(verdictWords[plan.verdict], left));
@@ -633,7 +649,7 @@ export class Planner extends SpeakingElement {
 
   async #printWanted(): Promise<void> {
     // What must be aboard on the way goes along on paper.
-    await this.#parts.load('further');
+    await Promise.all([this.#parts.load('further'), this.#parts.load('passage')]);
     globalThis.print();
   }
 
