@@ -178,6 +178,8 @@ export const reasonWords = spoken<Record<ReasonCode, (p: Parts) => string>>('rea
   'sea-unknown': () => 'The sea state was not given.',
   'swell-unknown': (p) =>
     `The waves follow from the wind, but a swell may come in from outside${p.where}, and none was given.`,
+  'refill-not-known': (p) =>
+    `Nobody is known to offer ${p.what === 'fuel' ? 'fuel' : 'power'} where you mean to fill up${bracket(p.name)}.`,
   'departure-unknown': () => 'Forecast and streams go by the clock, but no departure was given.',
   'seat-unknown': (p) =>
     p.name
@@ -246,6 +248,8 @@ export const assumptionWords = spoken<
   sea: (figure) => `Sea not given: ${/[1-9]/.test(figure) ? `waves of ${figure}` : 'flat water'} in the likely trip.`,
   'sea-from-wind': (figure) =>
     `Waves worked out from wind and open water${figure && `: up to ${figure}`}. Indicative; look at the sea before you go.`,
+  refilled: (_figure, name) =>
+    `Filling up on the way counts as planned${name && `: ${name}`}. What is told as left is the least on the whole way.`,
   'stream-by-tide': (_figure, name) => `Streams by the tide${name && `, taken from: ${name}`}. Indicative.`,
   fill: (figure, _name, store) =>
     `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,

@@ -33,6 +33,7 @@ export const waypointSchema = v.strictObject({
   lon: between(-180, 180),
   name: v.optional(text),
   stop: v.optional(between(0, LONGEST_STAY)),
+  refill: v.optional(between(0, 1)),
   speed: v.optional(speedSchema),
 });
 

@@ -109,6 +109,7 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   lat: ['latitude', 'degrees'],
   lon: ['longitude', 'degrees'],
   stop: ['stop', 's'],
+  refill: ['fill level after filling up'],
   speed: ['speed', 'm/s'],
   conditions: ['conditions'],
   departure: ['departure'],

@@ -7,6 +7,8 @@ export interface SailedLeg {
   readonly part: 'out' | 'home';
   /** Time stood still at its end, s. */
   readonly stop: number;
+  /** Share of capacity to which tank or battery is filled at its end. */
+  readonly refill?: number;
   readonly speed: PlannedSpeed;
 }
 
@@ -22,7 +24,7 @@ const SAME_PLACE = 1;
 /**
  * The legs as they are sailed. Out-and-home doubles back at the same speeds over the same water and stops on the way
  * out and at the turn; a loop closes to its start and turns at the waypoint farthest from it; one way is all out.
- * A stop where the trip ends is not part of it.
+ * A stop or a filling up where the trip ends is not part of it.
  */
 export function sailedLegs(route: Route): SailedLegs {
   const points = route.shape === 'loop' ? closed(route.waypoints) : route.waypoints;
@@ -48,7 +50,8 @@ function drawnLegs(points: readonly Waypoint[], route: Route): SailedLeg[] {
   for (let index = 1; index < points.length; index++) {
     const from = points[index - 1]!;
     const to = points[index]!;
-    legs.push({ from, to, part: 'out', stop: to.stop ?? 0, speed: from.speed ?? route.speed });
+    const refill = to.refill === undefined ? {} : { refill: to.refill };
+    legs.push({ from, to, part: 'out', stop: to.stop ?? 0, ...refill, speed: from.speed ?? route.speed });
   }
   return legs;
 }
@@ -78,5 +81,9 @@ function farthest(points: readonly Waypoint[]): number {
 }
 
 function withoutLastStop(legs: readonly SailedLeg[]): SailedLeg[] {
-  return legs.map((leg, index) => (index === legs.length - 1 ? { ...leg, stop: 0 } : leg));
+  return legs.map((leg, index) => {
+    if (index < legs.length - 1) return leg;
+    const { refill: _, ...rest } = leg;
+    return { ...rest, stop: 0 };
+  });
 }

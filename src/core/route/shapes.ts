@@ -13,6 +13,8 @@ export interface Waypoint extends LatLon {
   readonly name?: string;
   /** Time spent here with the engine off, s. */
   readonly stop?: number;
+  /** Share of capacity to which tank or battery is filled here, where a landing offers it. */
+  readonly refill?: number;
   /** For the leg that starts here; absent: the route's speed. */
   readonly speed?: PlannedSpeed;
 }

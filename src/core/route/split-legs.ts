@@ -20,6 +20,8 @@ export interface Stretch {
   readonly limitName?: string;
   /** Time stood still at its end, s. */
   readonly stop: number;
+  /** Share of capacity to which tank or battery is filled at its end. */
+  readonly refill?: number;
   /** Its place among all stretches, where they are cut short for what changes by place. */
   readonly spot?: number;
 }
@@ -63,6 +65,7 @@ export function splitLegs(legs: readonly SailedLeg[], waters: Waters | undefined
         speed: leg.speed,
         ...(governing && { limit: limitOf(governing), limitName: governing.name }),
         stop: to === 1 ? leg.stop : 0,
+        ...(to === 1 && leg.refill !== undefined && { refill: leg.refill }),
       });
     }
     for (const { kind, zone, from, to, at } of along.crossings) {

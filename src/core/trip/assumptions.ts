@@ -19,6 +19,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
     const highest = Math.max(...fuel.run.sailed.map((s) => s.weather.waveHeight));
     list.push({ code: 'sea-from-wind', measure: 'length', value: highest });
   }
+  if (fuel.run.refills) list.push({ code: 'refilled', name: filledAt(prepared).join(', ') });
   const places = streamPlacesUsed(fuel.run);
   if (places.length > 0) list.push({ code: 'stream-by-tide', name: places.join(', ') });
   if (fuel.run.sailed.some((s) => s.speed < s.planned - 0.01)) list.push({ code: 'speed-in-waves' });
@@ -51,4 +52,9 @@ function streamPlacesUsed({ sailed, scenario: { stream, departs } }: Run): reado
     return found.known ? [found.place] : [];
   });
   return [...new Set(names)];
+}
+
+/** Names of the waypoints at which the trip fills up. */
+function filledAt({ trip }: Prepared): readonly string[] {
+  return trip.route.waypoints.flatMap(({ refill, name }) => (refill === undefined || !name ? [] : [name]));
 }

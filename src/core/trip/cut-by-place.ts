@@ -14,7 +14,7 @@ export function cutByPlace(stretches: readonly Stretch[]): readonly Stretch[] {
   const total = stretches.reduce((sum, s) => sum + s.distance, 0);
   const most = Math.max(PIECE, total / MOST);
   const pieces: Stretch[] = [];
-  for (const stretch of stretches) {
+  for (const { refill, ...stretch } of stretches) {
     const count = Math.max(1, Math.ceil(stretch.distance / most));
     for (let piece = 0; piece < count; piece++) {
       pieces.push({
@@ -23,6 +23,7 @@ export function cutByPlace(stretches: readonly Stretch[]): readonly Stretch[] {
         to: interpolate(stretch.from, stretch.to, (piece + 1) / count),
         distance: stretch.distance / count,
         stop: piece === count - 1 ? stretch.stop : 0,
+        ...(piece === count - 1 && refill !== undefined && { refill }),
         spot: pieces.length,
       });
     }

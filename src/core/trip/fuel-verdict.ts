@@ -112,7 +112,7 @@ function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: 
 /** Of the stretches alone: slow manoeuvring would thin a reserve told in minutes of it. */
 function meanFlow(run: Run): number {
   const underWay = run.sailed.reduce((sum, s) => sum + s.time, 0);
-  return run.possible && underWay > 0 ? (run.need - run.manoeuvring) / underWay : Infinity;
+  return run.possible && underWay > 0 ? (run.used - run.manoeuvring) / underWay : Infinity;
 }
 
 /** The bad case that leaves least, sailed at the speeds the boat can hold. */

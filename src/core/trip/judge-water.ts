@@ -1,5 +1,6 @@
 import type { FuelVerdict } from './fuel-verdict.ts';
 import { judgeDepth } from './judge-depth.ts';
+import { judgeRefill } from './judge-refill.ts';
 import { judgeSea } from './judge-sea.ts';
 import { judgeWind } from './judge-wind.ts';
 import { judgeZones } from './judge-zones.ts';
@@ -19,6 +20,7 @@ export function judgeWater(prepared: Prepared, fuel: FuelVerdict): readonly Reas
     ...unknownStore(prepared),
     ...judgeSea(prepared, fuel),
     ...judgeDepth(prepared, fuel),
+    ...judgeRefill(prepared),
     ...timeReasons(prepared, fuel),
   ];
 }

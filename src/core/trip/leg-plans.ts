@@ -15,6 +15,9 @@ export function legPlans(
   let startsAt = prepared.manoeuvring / 2;
   // Half of the manoeuvring comes before the first leg, half after the last.
   let used = run.manoeuvring / 2;
+  /** Usable at departure or where it was last filled up, and what was used before that. */
+  let filled = usable;
+  let usedBefore = 0;
   const fromHere = needFromEach(run);
   const legs: LegPlan[] = [];
   for (let first = 0; first < run.sailed.length; ) {
@@ -24,11 +27,12 @@ export function legPlans(
     const whole = pieces.length === 1 ? pieces[0]! : merged(pieces);
     const last = pieces.at(-1)!;
     used += whole.use;
-    // A trip that cannot be sailed has no share to open the band with.
-    const share = run.need > 0 ? used / run.need : 0;
+    // A trip that cannot be sailed has no share to open the band with; and it opens anew where the level is known again.
+    const since = used - usedBefore;
+    const share = run.need > 0 ? since / run.need : 0;
     const spread = run.possible
-      ? { low: usable - shareOf(share, need.high), high: usable - shareOf(share, need.low) }
-      : { low: usable - used, high: usable - used };
+      ? { low: filled - shareOf(share, need.high), high: filled - shareOf(share, need.low) }
+      : { low: filled - since, high: filled - since };
     const { stretch, steady } = whole;
     legs.push({
       leg: stretch.leg,
@@ -49,7 +53,7 @@ export function legPlans(
       throttle: steady.drive.throttle,
       trimDeg: steady.hull.trimDeg,
       regime: regime(steady.hull.froudeVolume),
-      left: { low: spread.low, median: usable - used, high: spread.high },
+      left: { low: spread.low, median: filled - since, high: spread.high },
       needFromHere: fromHere[first]!,
       startsAt,
       stop: last.stretch.stop,
@@ -58,6 +62,11 @@ export function legPlans(
       ...(whole.stream && { stream: whole.stream }),
     });
     startsAt += whole.time + last.stretch.stop;
+    const to = run.refills?.to[next - 1];
+    if (to !== undefined && to > filled - since) {
+      filled = to;
+      usedBefore = used;
+    }
     first = next;
   }
   return legs;
@@ -65,7 +74,14 @@ export function legPlans(
 
 /** Pieces of one stretch, cut only because wind or stream change along it. */
 function oneStretch({ stretch: a }: Sailed, { stretch: b }: Sailed): boolean {
-  return a.spot !== undefined && a.leg === b.leg && a.part === b.part && a.limitName === b.limitName && a.stop === 0;
+  return (
+    a.spot !== undefined &&
+    a.leg === b.leg &&
+    a.part === b.part &&
+    a.limitName === b.limitName &&
+    a.stop === 0 &&
+    a.refill === undefined
+  );
 }
 
 /** A stretch as the sum of its pieces; what strains the boat is that of the piece that strains it most. */

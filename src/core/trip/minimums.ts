@@ -1,5 +1,6 @@
 import type { LatLon } from '../route/shapes.ts';
 import { needAt } from './need.ts';
+import type { Run } from './sail.ts';
 import type { Amount } from './shapes.ts';
 import { withGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
@@ -47,12 +48,17 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
   const closes = trip.route.shape !== 'one-way';
   const half = run.manoeuvring / 2;
   const found: Minimum[] = [];
+  const onFrom = neededAfter(run, half, reserve);
   let used = half;
+  let taken = 0;
+  // Where the way back is not just the planned one turned round.
+  const again = varies || run.refills !== undefined;
   let time = prepared.manoeuvring / 2;
   let [back, backEasy, backTime] = [half, half, prepared.manoeuvring / 2];
   run.sailed.forEach((s, i) => {
     used += s.use;
     time += s.time;
+    const aboard = usable + taken - used;
     const out = i < walked.length;
     if (out) {
       back += stretches[i]!.needBack;
@@ -69,11 +75,11 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
     time += s.stretch.stop;
     const next = run.sailed[i + 1];
     if (next?.stretch.leg === s.stretch.leg) return;
-    const needed = run.need - used;
+    const needed = onFrom[i]!;
     const remaining = run.time - arrives;
     // Home is behind, and on a trip that comes home also ahead.
     // By the hour the way back was sailed anew only as far as the turn; past it the way on is the way home.
-    const onward = closes && (needed < back || (varies && !out && mirrored));
+    const onward = closes && (needed < back || (again && !out && mirrored));
     const home = onward ? needed : back;
     const allowed = trip.policy.timeAllowed;
     const waypoint = waypointOf(s.stretch.leg, points.length, mirrored);
@@ -85,13 +91,19 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
       at: s.stretch.to,
       part: s.stretch.part,
       arrives,
-      left: usable - used,
+      left: aboard,
       goOn: keeping(needed),
       home: keeping(home),
-      homeEasy: keeping(varies && !out && mirrored ? home : Math.min(backEasy, home)),
+      homeEasy: keeping(again && !out && mirrored ? home : Math.min(backEasy, home)),
       homeTime: onward ? remaining : backTime,
       ...(allowed !== undefined && { latest: arrives + allowed - run.time }),
     });
+    const filled = run.refills?.to[i];
+    if (filled === undefined) return;
+    taken += Math.max(filled - aboard, 0);
+    // From here on it is enough to be back here, where there is more.
+    back = 0;
+    backEasy = 0;
   });
   return found;
 }
@@ -100,4 +112,17 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
 function waypointOf(leg: number, count: number, mirrored: boolean): number {
   if (!mirrored) return (leg + 1) % count;
   return leg < count - 1 ? leg + 1 : 2 * (count - 1) - leg - 1;
+}
+
+/** Still needed from the end of each stretch, kg or J, so that the reserve stays whole up to the next filling up and after it. */
+function neededAfter({ sailed, refills }: Run, last: Amount, reserve: Amount): readonly Amount[] {
+  const needed: Amount[] = [];
+  let after = last;
+  for (let i = sailed.length - 1; i >= 0; i--) {
+    const filled = refills?.to[i];
+    if (filled !== undefined) after = Math.max(after - (filled - reserve), 0);
+    needed[i] = after;
+    after += sailed[i]!.use;
+  }
+  return needed;
 }

@@ -1,4 +1,5 @@
 import { normalDeviates, seededChance } from './chance.ts';
+import { Level } from './level.ts';
 import { probabilityWithin, WEIGHTS } from './need.ts';
 import { LEG_LENGTH, NO_HEADWAY, SPEED_SPREAD, spreadsOf, usableDeviation } from './spread.ts';
 import type { Standing } from './standing.ts';
@@ -67,15 +68,22 @@ export function sampleRisk({ prepared, fuel }: Standing, { samples, seed }: Samp
   const { boat, load, streamError, leg } = spreadsOf(prepared, run, fuel.spread);
   const common = Math.hypot(boat, load);
   const deviation = usableDeviation(prepared);
-  const legs = run.sailed.map((s) => ({ ...oneLeg(s.stretch.distance), s, out: s.stretch.part === 'out' }));
+  const legs = run.sailed.map((s, i) => ({
+    ...oneLeg(s.stretch.distance),
+    s,
+    out: s.stretch.part === 'out',
+    filled: run.refills?.to[i],
+  }));
   let [whole, home] = [0, 0];
   for (let n = 0; n < samples; n++) {
     const factor = Math.exp(common * normal());
     const faster = Math.exp(SPEED_SPREAD * normal());
     const stream = streamError * normal();
     let weather = normal();
-    let need = run.manoeuvring;
-    for (const { s, out, decay, byEnd, endDeviation, meanDeviation, carried } of legs) {
+    let need = run.manoeuvring * factor;
+    const level = run.refills && new Level(run.refills.usable);
+    level?.draw(need);
+    for (const { s, out, filled, decay, byEnd, endDeviation, meanDeviation, carried } of legs) {
       const made = s.ground + s.speed * (faster - 1) + (out ? stream : -stream);
       if (made < NO_HEADWAY) {
         need = Infinity;
@@ -84,9 +92,12 @@ export function sampleRisk({ prepared, fuel }: Standing, { samples, seed }: Samp
       const end = endDeviation * normal();
       const mean = weather * carried + byEnd * end + meanDeviation * normal();
       weather = weather * decay + end;
-      need += ((s.use * s.ground) / made) * Math.exp(leg * mean);
+      const here = ((s.use * s.ground) / made) * Math.exp(leg * mean) * factor;
+      need += here;
+      level?.draw(here);
+      if (filled !== undefined) level?.fillTo(filled);
     }
-    need *= factor;
+    if (level && need < Infinity) need = level.need;
     const there = usable + deviation * normal();
     if (need <= there - reserve) whole++;
     if (need <= there) home++;

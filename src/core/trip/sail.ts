@@ -3,12 +3,14 @@ import type { Afloat, Boat } from '../curve/boat.ts';
 import { SPREADS } from '../curve/factors.ts';
 import { firstStop, humpOf, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { lcgSlope, type Steady, steady, type Weather, writeGradient } from '../curve/steady.ts';
+import { FULL_FILL } from '../drive/tank.ts';
 import { courseToSteer } from '../route/current-triangle.ts';
 import type { Stretch } from '../route/split-legs.ts';
 import { headwind } from '../water/headwind.ts';
 import { planingSpeedKept } from '../water/sea-speed.ts';
 import type { Stream } from '../water/shapes.ts';
 import type { Way } from './around.ts';
+import { Level } from './level.ts';
 import type { Prepared } from './prepare.ts';
 import type { Scenario } from './scenario.ts';
 import { byTime, strongestTold, windThen } from './wind-law.ts';
@@ -49,7 +51,13 @@ export interface Run {
   readonly scenario: Scenario;
   readonly sailed: readonly Sailed[];
   readonly possible: boolean;
+  /** What had to be aboard at departure: all that is used, or with filling up on the way what its leanest part takes. */
   readonly need: number;
+  /** All that is used; and of it what the need can be wrong about, which with filling up is its leanest part. */
+  readonly used: number;
+  readonly unsure: number;
+  /** Of a trip that fills up on the way: usable at departure, and after each stretch that ends with it. */
+  readonly refills: Refills | undefined;
   readonly needOut: number;
   readonly needHome: number;
   readonly manoeuvring: number;
@@ -59,6 +67,13 @@ export interface Run {
   /** Manoeuvring, and the boat as it does. */
   readonly slow: Steady;
   readonly atStart: Afloat;
+}
+
+/** kg or J that can be used. */
+export interface Refills {
+  readonly usable: number;
+  /** By the place of the stretch. */
+  readonly to: readonly (number | undefined)[];
 }
 
 export interface SailOptions {
@@ -96,6 +111,17 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
   const manoeuvringFlow = Math.max(slow.flow, prepared.idle) * tweak.use;
   const manoeuvring = manoeuvringFlow * prepared.manoeuvring;
   need += manoeuvring;
+  const refills = refillsOf(prepared, scenario);
+  const level = refills && new Level(refills.usable);
+  level?.draw(manoeuvring);
+
+  const fillUp = (i: number): void => {
+    const { refill } = prepared.stretches[i]!;
+    if (!level || refill === undefined) return;
+    level.fillTo(refills.to[i]!);
+    store = Math.max(store, prepared.storeMass(refill));
+    charge = Math.max(charge, refill);
+  };
 
   for (let i = 0; i < prepared.stretches.length; i++) {
     const stretch = prepared.stretches[i]!;
@@ -110,6 +136,8 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
         charge = Math.max(charge - alike.use / held, 0);
         if (prepared.burns) store = Math.max(store - alike.use, 0);
       }
+      level?.draw(alike.use);
+      fillUp(i);
       continue;
     }
     const afloat = afloatIn(prepared, scenario, store, { tweak, charge });
@@ -160,12 +188,17 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     else needHome += use;
     time += legTime + stretch.stop;
     if (makes && prepared.burns) store = Math.max(store - use, 0);
+    level?.draw(use);
+    fillUp(i);
   }
   return {
     scenario,
     sailed,
     possible,
-    need,
+    need: level ? level.need : need,
+    used: need,
+    unsure: level ? level.unsure : need,
+    refills,
     needOut,
     needHome,
     manoeuvring,
@@ -174,6 +207,17 @@ export function sail(prepared: Prepared, scenario: Scenario, tweak = AS_PLANNED,
     slow,
     atStart,
   };
+}
+
+/** Undefined where nothing is filled up on the way. */
+function refillsOf(prepared: Prepared, scenario: Scenario): Refills | undefined {
+  if (prepared.stretches.every(({ refill }) => refill === undefined)) return undefined;
+  const to = prepared.stretches.map(({ refill }) =>
+    refill === undefined
+      ? undefined
+      : prepared.usable({ ...scenario, fill: prepared.burns ? Math.min(refill, FULL_FILL) : refill }),
+  );
+  return { usable: prepared.usable(scenario), to };
 }
 
 /** d need / d factor (see `FACTORS`) of a run. */

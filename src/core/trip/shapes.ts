@@ -104,6 +104,7 @@ export type ReasonCode =
   | 'sea-unknown'
   | 'swell-unknown'
   | 'departure-unknown'
+  | 'refill-not-known'
   | 'seat-unknown'
   | 'temperature-unknown'
   | 'nobody-aboard'
@@ -277,6 +278,7 @@ export interface Assumption {
     | 'speed-in-waves'
     | 'sea-from-wind'
     | 'stream-by-tide'
+    | 'refilled'
     | 'daylight';
   readonly measure?: Measure;
   readonly value?: number;

@@ -1,4 +1,5 @@
 import { varianceOf } from '../curve/factors.ts';
+import { Level } from './level.ts';
 import { type Need, NODES } from './need.ts';
 import type { Prepared } from './prepare.ts';
 import { needGradient, type Run, type Tweak } from './sail.ts';
@@ -53,9 +54,14 @@ function errorsOf({ trip, base, around }: Prepared, run: Run): Errors {
   const known = told || run.scenario.kinds.includes('home-foul-stream');
   return {
     leg: conditions.sea === 'calm' ? LEG_SPREAD.calm : LEG_SPREAD.exposed,
-    load: (LOAD_POWER * LOAD_SPREAD * base.peopleAndGear) / run.atStart.mass,
+    load: (LOAD_POWER * LOAD_SPREAD * base.peopleAndGear * unsureShare(run)) / run.atStart.mass,
     streamError: known ? STREAM_ERROR.given : STREAM_ERROR.unknown,
   };
+}
+
+/** Of the need, what goes wrong with all that is used; 1 but for trips that fill up on the way. */
+function unsureShare({ unsure, need, refills }: Run): number {
+  return refills && need > 0 ? unsure / need : 1;
 }
 
 /** Streams by tide are told for every stretch. */
@@ -84,7 +90,8 @@ export function spreadsOf(
 /** Standard deviation of the need that the factors leave, relative to it. */
 export function factorSpread(prepared: Prepared, run: Run, tweak: Tweak): number {
   if (!run.possible || run.need <= 0) return 0;
-  return Math.sqrt(varianceOf(needGradient(prepared, run, tweak), prepared.covariance)) / run.need;
+  const deviation = Math.sqrt(varianceOf(needGradient(prepared, run, tweak), prepared.covariance));
+  return (deviation / run.used) * unsureShare(run);
 }
 
 /** Standard deviation of the usable amount, in its unit. */
@@ -112,6 +119,8 @@ function inStream(
   decay: readonly number[],
 ): { readonly need: number; readonly speedShare: number; readonly legVariance: number } {
   let need = run.manoeuvring;
+  const level = run.refills && new Level(run.refills.usable);
+  level?.draw(need);
   let speedShare = 0;
   let legVariance = 0;
   let tail = 0;
@@ -121,6 +130,9 @@ function inStream(
     if (made < NO_HEADWAY) return { need: Infinity, speedShare: 0, legVariance: 0 };
     const here = (use * ground) / made;
     need += here;
+    level?.draw(here);
+    const filled = run.refills?.to[i];
+    if (filled !== undefined) level?.fillTo(filled);
     speedShare += (here * speed) / made;
     const length = stretch.distance;
     if (length <= 0) continue;
@@ -130,6 +142,21 @@ function inStream(
     legVariance += 2 * density * density * LEG_LENGTH * (length - LEG_LENGTH * lost) + 2 * tail * reach;
     tail = tail * decay[i]! + reach;
   }
+  if (level) return inLeanest(level, { used: need, speedShare, legVariance });
   if (!(need > 0)) return { need, speedShare: 0, legVariance: 0 };
   return { need, speedShare: speedShare / need, legVariance: Math.max(legVariance, 0) / (need * need) };
+}
+
+/** The same for a trip that fills up: its leanest part alone, in which the weather of the legs averages out less. */
+function inLeanest(
+  { need, unsure }: Level,
+  { used, speedShare, legVariance }: { used: number; speedShare: number; legVariance: number },
+): { readonly need: number; readonly speedShare: number; readonly legVariance: number } {
+  if (!(need > 0) || !(used > 0)) return { need, speedShare: 0, legVariance: 0 };
+  const share = unsure / used;
+  return {
+    need,
+    speedShare: (speedShare * share) / need,
+    legVariance: (Math.max(legVariance, 0) * share) / (need * need),
+  };
 }

@@ -23,14 +23,41 @@ export interface TurnPoints {
  */
 export function turnPoints(prepared: Prepared, run: Run, available: number): TurnPoints {
   const { mirrored, walked, stretches } = wayBack(prepared, run);
-  const place = (point: TurnPoint): TurnBack => placed(point, walked, prepared);
-  const last = lastReturnPoint(stretches, available - run.manoeuvring);
-  const turnBack = place(last);
+  const last = lastOfSections(run, stretches, available);
+  const turnBack = placed(last, walked, prepared);
+  const spare = available - run.manoeuvring;
+  const straightOn = !last.onRoute && mirrored && !run.refills;
   return {
-    turnBack:
-      last.onRoute || !mirrored ? turnBack : beyond(turnBack, stretches, walked, prepared, available - run.manoeuvring),
-    halfway: mirrored ? undefined : place(equalTimeAlong(stretches)),
+    turnBack: straightOn ? beyond(turnBack, stretches, walked, prepared, spare) : turnBack,
+    halfway: mirrored ? undefined : placed(equalTimeAlong(stretches), walked, prepared),
   };
+}
+
+/** The last point to turn; past a landing where the trip fills up, the one to be back there by. */
+function lastOfSections(
+  { refills, manoeuvring }: Run,
+  stretches: readonly TurnStretch[],
+  available: number,
+): TurnPoint {
+  const ends = stretches.flatMap((_, i) => (refills?.to[i] === undefined ? [] : [i + 1]));
+  let first = 0;
+  let budget = available - manoeuvring;
+  let [distance, time] = [0, 0];
+  for (const end of [...ends, stretches.length]) {
+    const section = stretches.slice(first, end);
+    const point = lastReturnPoint(section, budget);
+    if (point.onRoute || end === stretches.length) {
+      return { ...point, stretch: point.stretch + first, distance: point.distance + distance, time: point.time + time };
+    }
+    for (const piece of section) {
+      distance += piece.distance;
+      time += piece.timeOnward;
+    }
+    first = end;
+    // The reserve stays the same amount.
+    budget = refills!.to[end - 1]! - (refills!.usable - available);
+  }
+  return lastReturnPoint(stretches, budget);
 }
 
 /** The stretches that a turn may come on, each with the way back over the same water. */

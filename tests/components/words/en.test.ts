@@ -71,6 +71,7 @@ const REASON_CODES = everyOne<ReasonCode>({
   'shoal-covered': true,
   'swell-unknown': true,
   'departure-unknown': true,
+  'refill-not-known': true,
   'crosses-land': true,
   'crosses-keep-out': true,
   'crosses-shoal': true,
@@ -128,6 +129,7 @@ const ASSUMPTION_CODES = everyOne<Assumption['code']>({
   'speed-in-waves': true,
   'sea-from-wind': true,
   'stream-by-tide': true,
+  refilled: true,
 });
 const KINDS = everyOne<BadCaseKind>({
   'home-slow': true,
