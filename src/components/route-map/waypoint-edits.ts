@@ -67,7 +67,7 @@ export function reordered(waypoints: Waypoints, index: number, by: -1 | 1): Wayp
   return here && there ? waypoints.with(index, there).with(index + by, here) : [...waypoints];
 }
 
-/** Sets a name, stop or speed; undefined takes the field away. */
+/** Sets a name, stop, filling up or speed; undefined takes the field away. */
 export function changedAt(waypoints: Waypoints, index: number, fields: Partial<Waypoint>): Waypoint[] {
   return waypoints.map((waypoint, i) => (i === index ? withFields(waypoint, fields) : waypoint));
 }
@@ -94,7 +94,13 @@ export function sameWaypoints(a: Waypoints, b: Waypoints): boolean {
 
 export function sameWaypoint(a: Waypoint, b: Waypoint): boolean {
   return (
-    a === b || (a.lat === b.lat && a.lon === b.lon && a.name === b.name && a.stop === b.stop && a.speed === b.speed)
+    a === b ||
+    (a.lat === b.lat &&
+      a.lon === b.lon &&
+      a.name === b.name &&
+      a.stop === b.stop &&
+      a.refill === b.refill &&
+      a.speed === b.speed)
   );
 }
 

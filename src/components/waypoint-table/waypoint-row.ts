@@ -18,6 +18,7 @@ export interface RowTells {
   typed(field: FieldName, text: string): void;
   entered(field: FieldName, text: string): void;
   speedChosen(choice: string): void;
+  fillingUp(on: boolean): void;
   act(act: RowAct): void;
   toggled(): void;
 }
@@ -87,6 +88,7 @@ export function waypointRow(row: Row) {
     </td>
     <td role="cell" class=${stops ? 'stop' : 'stop empty'}>
       ${stops ? textField(row, 'stop', words.stop, stopText(waypoint.stop, measures), measures.unit('time')) : nothing}
+      ${stops && (waypoint.stop || waypoint.refill !== undefined) ? fillUpField(row, waypoint.refill) : nothing}
     </td>
     <td role="cell" class=${departs ? 'speed' : 'speed empty'}>${departs ? speedField(row, waypoint.speed) : nothing}</td>
     <td role="cell" class=${departs ? 'leg' : 'leg empty'}>${departs ? nextLeg(row) : nothing}</td>
@@ -145,6 +147,21 @@ function speedField(row: Row, speed: PlannedSpeed | undefined) {
       </select>
     </div>
     ${own ? textField(row, 'speed', words.ownSpeed, measures.figure('speed', speed), measures.unit('speed')) : nothing}`;
+}
+
+/** Filled up means full: how much was left is not known beforehand. */
+function fillUpField({ index, store, tells }: Row, refill: number | undefined) {
+  const label = words.fillUp(store);
+  return html`<label class="fill-up">
+    <input
+      type="checkbox"
+      data-field="refill"
+      aria-label=${words.of(label, index + 1)}
+      .checked=${live(refill !== undefined)}
+      @change=${(event: Event) => tells.fillingUp((event.currentTarget as HTMLInputElement).checked)}
+    />
+    <span>${label}</span>
+  </label>`;
 }
 
 function nextLeg(row: Row) {

@@ -134,6 +134,21 @@ export const waypointTableStyles = css`
     grid-area: stop;
   }
 
+  .fill-up {
+    display: flex;
+    align-items: center;
+    gap: 8px;
+    min-block-size: 44px;
+    font-size: 0.875rem;
+  }
+
+  .fill-up input {
+    inline-size: 20px;
+    block-size: 20px;
+    margin: 0;
+    accent-color: var(--accent);
+  }
+
   td.stop.empty + td.speed {
     grid-column: 1 / -1;
   }

@@ -181,6 +181,8 @@ export class WaypointTable extends SpeakingElement {
           typed: (field, text) => this.#texts.typed(key, field, text),
           entered: (field, text) => this.#entered(index, field, text),
           speedChosen: (choice) => this.#speedChosen(index, choice),
+          fillingUp: (on) =>
+            this.#edit(changedAt(this.#waypoints, index, { refill: on ? 1 : undefined }), 'changed', index),
           act: (act) => this.#act(index, act),
           toggled: () => this.#toggled(key),
         },

@@ -30,6 +30,7 @@ export const waypointWords = spoken('waypointWords', {
   distance: 'Distance',
   fromBefore: 'From the one before',
   stop: 'Stop',
+  fillUp: (store: 'fuel' | 'charge') => (store === 'fuel' ? 'Fill up here' : 'Charge full here'),
   nextLeg: 'Next leg',
   actions: 'Change',
   of: (field: string, number: number) => `${field}, waypoint ${number}`,
