@@ -146,7 +146,7 @@ export const waypointTableStyles = css`
     inline-size: 20px;
     block-size: 20px;
     margin: 0;
-    accent-color: var(--accent);
+    accent-color: var(--_accent);
   }
 
   td.stop.empty + td.speed {
