@@ -12,11 +12,11 @@ export interface SearchText {
 
 /** Nothing to read in these: controls, pictures, what repeats on every page. */
 const LEFT_OUT =
-  'script, style, noscript, svg, nav, button, form > .tally, .by-hand, .anchor, .tag, .law, [data-trip], [aria-hidden]';
+  'script, style, noscript, svg, nav, button, .back, .tally, .by-hand, .anchor, .tag, .law, .sources, .next, [data-trip], [aria-hidden]';
 
 /** What is written on the pages, cut at headings and at the points of checklists. */
 export function searchTexts(pages: readonly BuiltPage[]): readonly SearchText[] {
-  return pages.filter(({ listed }) => listed).flatMap(textsOf);
+  return pages.filter(({ listed, path }) => listed && path !== '/search/').flatMap(textsOf);
 }
 
 function textsOf({ path, html }: BuiltPage): readonly SearchText[] {
@@ -32,9 +32,9 @@ function textsOf({ path, html }: BuiltPage): readonly SearchText[] {
   const blocks = main.querySelectorAll('h1, h2, h3, p, li, dt, dd, td, th, figcaption, caption');
   for (const block of blocks) {
     if (blocks.some((other) => other !== block && holds(other, block))) continue;
-    const text = words(block.structuredText);
+    const text = sentences(block.structuredText.split('\n'));
     const last = texts.at(-1)!;
-    if (block.tagName === 'H1' || text === '') continue;
+    if (block.tagName === 'H1' || text === '' || text === about) continue;
     if (/^H[23]$/.test(block.tagName)) {
       texts.push({ to: block.id ? `${path}#${block.id}` : last.to, page, heading: text, parts: [] });
     } else if (block.tagName === 'LI' && block.id) {
@@ -43,12 +43,18 @@ function textsOf({ path, html }: BuiltPage): readonly SearchText[] {
   }
   return texts
     .filter(({ heading, parts }) => heading !== '' || parts.length > 0)
-    .map(({ parts, ...place }) => ({ ...place, text: parts.join(' ') }));
+    .map(({ parts, ...place }) => ({ ...place, text: sentences(parts) }));
 }
 
 function holds(outer: HTMLElement, inner: HTMLElement): boolean {
   for (let at = inner.parentNode; at; at = at.parentNode) if (at === outer) return true;
   return false;
+}
+
+/** Pieces put into one line, each with a stop at its end. */
+function sentences(pieces: readonly string[]): string {
+  const told = pieces.map(words).filter(Boolean);
+  return told.map((piece, at) => (at < told.length - 1 && !/[.:;?!…]$/.test(piece) ? `${piece}.` : piece)).join(' ');
 }
 
 function words(text: string): string {

@@ -1,22 +1,37 @@
 import { searchWords as words } from '../components/words/en-site.ts';
-import { excerpt, type Place, searchOf } from './searching.ts';
+import { excerpt } from './excerpt.ts';
+import type { Place } from './searching.ts';
 
 /** Most places shown; more than that nobody reads. */
 const MOST = 40;
 
 /** Finds while typing; the words stand in the address, so that a search can be kept and gone back to. */
-export async function enliven(form: HTMLFormElement, list: HTMLElement, status: HTMLElement): Promise<void> {
+export function enliven(form: HTMLFormElement, list: HTMLElement, status: HTMLElement): void {
   const field = form.querySelector('input')!;
   field.value = new URLSearchParams(location.search).get('q') ?? '';
   let search: ((asked: string) => readonly Place[]) | undefined;
+  let coming = false;
 
   function show(): void {
     const asked = field.value.trim();
     const found = asked && search ? search(asked) : [];
     list.replaceChildren(...found.slice(0, MOST).map((place) => entry(place, asked)));
     status.textContent = asked === '' ? '' : search ? words.found(found.length, asked, MOST) : words.loading;
-    const address = asked === '' ? location.pathname : `?q=${encodeURIComponent(asked)}`;
-    history.replaceState(null, '', address);
+    history.replaceState(null, '', asked === '' ? location.pathname : `?q=${encodeURIComponent(asked)}`);
+    if (asked !== '' && !search && !coming) void fetchTexts();
+  }
+
+  // Once somebody asks; the page is there before.
+  async function fetchTexts(): Promise<void> {
+    coming = true;
+    try {
+      const [{ searchOf }, texts] = await Promise.all([import('./searching.ts'), fetch('/search.json')]);
+      search = searchOf(await texts.json());
+      show();
+    } catch {
+      status.textContent = words.failed;
+    }
+    coming = false;
   }
 
   form.addEventListener('submit', (event) => {
@@ -27,12 +42,6 @@ export async function enliven(form: HTMLFormElement, list: HTMLElement, status: 
   field.addEventListener('input', show);
   field.focus({ preventScroll: true });
   show();
-  try {
-    search = searchOf(await (await fetch('/search.json')).json());
-    show();
-  } catch {
-    status.textContent = words.failed;
-  }
 }
 
 function entry({ to, page, heading, text }: Place, asked: string): HTMLElement {

@@ -2,7 +2,8 @@ import { parse } from 'node-html-parser';
 import { describe, expect, it } from 'vitest';
 import { searchTexts } from '../../scripts/site/search-texts.ts';
 import { robots, sitemap } from '../../scripts/site/sitemap.ts';
-import { excerpt, searchOf } from '../../src/layouts/searching.ts';
+import { excerpt } from '../../src/layouts/excerpt.ts';
+import { searchOf } from '../../src/layouts/searching.ts';
 
 const page = (path: string, main: string, listed = true) => ({
   path,
