@@ -30,6 +30,8 @@ export class ConditionsForm extends SpeakingElement {
   @property({ attribute: false }) conditions: Conditions = { water: 'sea' };
   /** Asks for the battery's temperature. */
   @property({ type: Boolean }) electric = false;
+  /** Leaves out the departure, where its time is not asked for. */
+  @property({ type: Boolean, attribute: 'no-departure' }) noDeparture = false;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
   #sea: 'unknown' | 'calm' | 'known' = 'unknown';
@@ -47,7 +49,7 @@ export class ConditionsForm extends SpeakingElement {
     const { wind, stream } = conditions;
     return html`
       <div class="stack">
-        ${this.#departure()}
+        ${this.noDeparture ? nothing : this.#departure()}
         <homeleg-flow-field
           kind="wind"
           .measures=${measures}

@@ -1,0 +1,359 @@
+import { html, nothing, type PropertyValues } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { hireState, nextChange, outFirst } from '../../core/hire/hire-state.ts';
+import { departed, fleetEnd } from '../../core/hire/hire-times.ts';
+import { hireCraft } from '../../core/hire/hire-trip.ts';
+import { morningHolds } from '../../core/hire/morning-now.ts';
+import type { Fleet, Hire } from '../../core/hire/shapes.ts';
+import { prepareWaters, type Waters } from '../../core/route/waters.ts';
+import type { Trip } from '../../core/trip/shapes.ts';
+import { levelMark } from '../answer/verdict-mark.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
+import { fetchWaters } from '../planner/fetch-waters.ts';
+import { controls } from '../theme/controls.styles.ts';
+import { tokens } from '../theme/tokens.styles.ts';
+import { type Measures, measuresFor } from '../units/measures.ts';
+import { outWords, deskWords as words } from '../words/en-desk.ts';
+import { AlarmSound } from './alarm-sound.ts';
+import { BoatEvidence } from './boat-evidence.ts';
+import './day-log.ts';
+import { DeskClock } from './desk-clock.ts';
+import './desk-data.ts';
+import type { DeskReplaced, UnitsChosen } from './desk-data.ts';
+import { deskFormStyles } from './desk-form.styles.ts';
+import { DeskKeeper } from './desk-keeper.ts';
+import { clockText, dayOf, dayText, offsetAt } from './desk-time.ts';
+import './fleet-card.ts';
+import type { FleetSet } from './fleet-card.ts';
+import './hand-over.ts';
+import type { HireChanged, HirePressed } from './hand-over.ts';
+import './hire-check.ts';
+import type { SlipWanted } from './hire-check.ts';
+import { hireDeskStyles } from './hire-desk.styles.ts';
+import './morning-form.ts';
+import type { MorningSet } from './morning-form.ts';
+import './out-list.ts';
+import type { HireReturned } from './return-form.ts';
+import './season-card.ts';
+
+const VIEWS = ['check', 'out', 'log', 'card', 'morning', 'fleet'] as const;
+type View = (typeof VIEWS)[number];
+
+/**
+ * @summary A hire desk: the morning, the check, the slip and handover, who is out and late, the day's log. All of it stays
+ * in this browser and works without a network.
+ */
+export class HireDesk extends SpeakingElement {
+  static override styles = [tokens, controls, deskFormStyles, hireDeskStyles];
+
+  /** Part of the desk that is open. */
+  @property() view: View = 'check';
+
+  /** Id of the hire being handed over. */
+  @state() private open: string | undefined;
+  @state() private waters: Waters | undefined;
+  @state() private soundOn = false;
+
+  readonly #keeper = new DeskKeeper(this);
+  readonly #clock = new DeskClock(this, (now) => nextChange(this.#keeper?.desk.hires ?? [], now));
+  readonly #visited = new Set<View>();
+  readonly #evidence = new BoatEvidence();
+  readonly #sound = new AlarmSound();
+  #measures: Measures = measuresFor('metric', 'en');
+  #watersOf: string | undefined;
+  #rangAt = 0;
+  #title: string | undefined;
+  #focusWanted = false;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#sound.stop();
+    this.soundOn = false;
+    if (this.#title !== undefined) document.title = this.#title;
+    this.#title = undefined;
+  }
+
+  protected override willUpdate(): void {
+    const { units, fleet } = this.#keeper.desk;
+    if (this.#measures.system !== units || this.#measures.lang !== this.language) {
+      this.#measures = measuresFor(units, this.language);
+    }
+    void this.#loadWaters(fleet);
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    this.#warn();
+    if (!changed.has('open') || !this.#focusWanted) return;
+    this.#focusWanted = false;
+    const over = this.renderRoot.querySelector('homeleg-hand-over');
+    void over?.updateComplete.then(() => over.renderRoot.querySelector<HTMLElement>('h2')?.focus());
+  }
+
+  override render() {
+    const { desk, loaded, inMemory } = this.#keeper;
+    if (!loaded) return html`<p class="muted">${words.loading}</p>`;
+    const out = outFirst(desk.hires);
+    return html`<div class="all">
+      ${this.#alarm()}
+      <div class="state off-paper">
+        ${inMemory ? html`<p class="warn" role="status">${words.inMemory}</p>` : nothing}
+        ${desk.unreadable > 0 ? html`<p class="warn">${words.unreadable(desk.unreadable)}</p>` : nothing}
+        ${this.#morningState()} ${this.#fleetState(desk.fleet)}
+      </div>
+      <nav class="off-paper" aria-label=${words.parts}>
+        ${VIEWS.map(
+          (view) => html`<button
+            type="button"
+            aria-current=${this.view === view ? 'true' : nothing}
+            @click=${() => this.#show(view)}
+          >
+            ${view === 'out' && out.length > 0 ? words.outCount(out.length) : words.views[view]}
+          </button>`,
+        )}
+      </nav>
+      <div
+        class="view"
+        @hire-changed=${({ detail }: HireChanged) => this.#keeper.changeHire(detail.id, detail.change)}
+        @hire-leaves=${this.#leaves}
+        @hire-struck=${this.#struck}
+        @handover-closed=${this.#closed}
+        @hire-opened=${({ detail }: HirePressed) => this.#openHire(detail.id)}
+        @hire-returned=${({ detail }: HireReturned) => this.#keeper.changeHire(detail.id, detail.change, detail.note)}
+      >
+        ${this.#view(out)}
+      </div>
+    </div>`;
+  }
+
+  #view(out: readonly Hire[]) {
+    const { desk } = this.#keeper;
+    const { now } = this.#clock;
+    const measures = this.#measures;
+    const opened = this.view === 'check' ? desk.hires.find(({ id }) => id === this.open) : undefined;
+    const waiting = desk.hires.some(({ returnedAt }) => returnedAt === undefined);
+    const list = this.view === 'out' || (this.view === 'check' && !opened && waiting);
+    return html`
+      ${
+        opened
+          ? html`<homeleg-hand-over
+              .hire=${opened}
+              .fleet=${desk.fleet}
+              .now=${now}
+              .measured=${(trip: Trip) => this.#measuredTrip(opened.boatId, trip)}
+              .measures=${measures}
+            ></homeleg-hand-over>`
+          : nothing
+      }
+      ${this.#kept(out, opened !== undefined)}
+      ${
+        list
+          ? html`<homeleg-out-list
+              .hires=${desk.hires}
+              .boats=${desk.fleet.boats}
+              .now=${now}
+              .measures=${measures}
+            ></homeleg-out-list>`
+          : nothing
+      }
+      ${
+        this.view === 'log'
+          ? html`<homeleg-day-log .hires=${desk.hires} .now=${now} .measures=${measures}></homeleg-day-log>`
+          : nothing
+      }
+      ${
+        this.view === 'card'
+          ? html`<homeleg-season-card
+              .fleet=${desk.fleet}
+              .notes=${desk.notes}
+              .morning=${desk.morning}
+              .now=${now}
+              .measures=${measures}
+            ></homeleg-season-card>`
+          : nothing
+      }
+    `;
+  }
+
+  /** Parts in which something may be half typed stay while another is looked at. */
+  #kept(out: readonly Hire[], handingOver: boolean) {
+    const { desk } = this.#keeper;
+    const { now } = this.#clock;
+    const measures = this.#measures;
+    this.#visited.add(this.view);
+    return html`
+      <homeleg-hire-check
+        class="off-paper"
+        ?hidden=${this.view !== 'check' || handingOver}
+        .fleet=${desk.fleet}
+        .morning=${desk.morning}
+        .now=${now}
+        .out=${out.map(({ boatId }) => boatId)}
+        .waters=${this.waters}
+        .measured=${this.#measuredTrip}
+        .measures=${measures}
+        @slip-wanted=${this.#slipWanted}
+      ></homeleg-hire-check>
+      ${
+        this.#visited.has('morning')
+          ? html`<homeleg-morning-form
+              ?hidden=${this.view !== 'morning'}
+              .morning=${desk.morning}
+              .now=${now}
+              ?electric=${desk.fleet.boats.some((boat) => hireCraft(boat).store.kind === 'battery')}
+              .measures=${measures}
+              @morning-set=${({ detail }: MorningSet) => this.#keeper.setMorning(detail.morning)}
+            ></homeleg-morning-form>`
+          : nothing
+      }
+      ${
+        this.#visited.has('fleet')
+          ? html`<homeleg-fleet-card
+                ?hidden=${this.view !== 'fleet'}
+                .fleet=${desk.fleet}
+                ?demo=${desk.demo}
+                .notes=${desk.notes}
+                .measures=${measures}
+                @fleet-set=${({ detail }: FleetSet) => this.#keeper.setFleet(detail.fleet)}
+              ></homeleg-fleet-card>
+              <homeleg-desk-data
+                ?hidden=${this.view !== 'fleet'}
+                .desk=${desk}
+                .now=${now}
+                @units-chosen=${({ detail }: UnitsChosen) => this.#keeper.setUnits(detail.units)}
+                @desk-replaced=${({ detail }: DeskReplaced) => this.#keeper.replace(detail.by)}
+                @hires-cleared=${() => this.#keeper.clearHires()}
+              ></homeleg-desk-data>`
+          : nothing
+      }
+    `;
+  }
+
+  #alarm() {
+    const { now } = this.#clock;
+    const late = this.#late();
+    if (late.length === 0) return nothing;
+    return html`<div class="alarm off-paper" role="alert">
+      ${levelMark('no-go')}
+      <div>
+        ${late.map(
+          (hire) => html`<p><strong>${outWords.alarm(hire.boat, this.#measures.time(now - hire.due!))}</strong></p>`,
+        )}
+      </div>
+      <div class="row">
+        <button type="button" @click=${() => this.#show('out')}>${words.views.out}</button>
+        <button type="button" aria-pressed=${String(this.soundOn)} @click=${this.#soundPressed}>
+          ${this.soundOn ? outWords.soundOff : outWords.soundOn}
+        </button>
+      </div>
+    </div>`;
+  }
+
+  #morningState() {
+    const { morning } = this.#keeper.desk;
+    const { now } = this.#clock;
+    const until = morning && clockText(morning.until, now, this.#measures.lang);
+    if (morningHolds(morning, now)) return html`<p class="muted">${words.morningSet(until!)}</p>`;
+    return html`<p class="warn row">
+      <span>${until ? words.morningExpired(until) : words.morningMissing}</span>
+      ${
+        this.view === 'morning'
+          ? nothing
+          : html`<button type="button" @click=${() => this.#show('morning')}>${words.setNow}</button>`
+      }
+    </p>`;
+  }
+
+  #fleetState(fleet: Fleet) {
+    const { now } = this.#clock;
+    if (now > fleetEnd(fleet, offsetAt(now))) {
+      return html`<p class="warn">${words.fleetOver(dayText(fleet.until, this.#measures.lang))}</p>`;
+    }
+    return html`<p class="muted">${fleet.name}. ${words.answersFor(fleet.answers)}.</p>`;
+  }
+
+  #late(): readonly Hire[] {
+    const { now } = this.#clock;
+    return outFirst(this.#keeper.desk.hires).filter((hire) => hireState(hire, now).is === 'overdue');
+  }
+
+  /** In the title, where a page in the background is seen, and by sound. */
+  #warn(): void {
+    const late = this.#late().length;
+    if (late === 0) {
+      if (this.#title !== undefined) document.title = this.#title;
+      this.#title = undefined;
+      return;
+    }
+    this.#title ??= document.title;
+    document.title = `${this.say(() => outWords.alarms(late))}: ${this.#title}`;
+    const { now } = this.#clock;
+    if (now - this.#rangAt < 55) return;
+    this.#rangAt = now;
+    this.#sound.ring();
+  }
+
+  readonly #soundPressed = (): void => {
+    if (this.soundOn) this.#sound.stop();
+    else this.#sound.start();
+    this.soundOn = this.#sound.on;
+  };
+
+  readonly #measuredTrip = (boatId: string, trip: Trip): Trip => {
+    const { fleet, notes } = this.#keeper.desk;
+    const boat = fleet.boats.find(({ id }) => id === boatId);
+    return boat ? this.#evidence.measured(trip, boat, notes, dayOf(this.#clock.now)) : trip;
+  };
+
+  #show(view: View): void {
+    this.view = view;
+    if (view !== 'check') this.open = undefined;
+  }
+
+  #openHire(id: string): void {
+    this.view = 'check';
+    this.open = id;
+    this.#focusWanted = true;
+  }
+
+  async #slipWanted({ detail: { hire } }: SlipWanted): Promise<void> {
+    await this.#keeper.addHire(hire);
+    this.#openHire(hire.id);
+  }
+
+  async #leaves({ detail: { id } }: HirePressed): Promise<void> {
+    this.#clock.look();
+    const { now } = this.#clock;
+    // What is kept now decides: another tab may have let the boat go already.
+    await this.#keeper.changeHire(id, (hire) => departed(hire, Math.floor(now)));
+    this.#clock.look();
+  }
+
+  async #struck({ detail: { id } }: HirePressed): Promise<void> {
+    this.open = undefined;
+    await this.#keeper.removeHire(id);
+  }
+
+  /** Next hirer; a slip past its time is struck, since its check is to be made again. */
+  async #closed({ detail: { id } }: HirePressed): Promise<void> {
+    const hire = this.#keeper.desk.hires.find((each) => each.id === id);
+    this.open = undefined;
+    await this.updateComplete;
+    const check = this.renderRoot.querySelector('homeleg-hire-check');
+    if (hire && hireState(hire, this.#clock.now).is === 'stale') await this.#keeper.removeHire(id);
+    else check?.nextHirer();
+  }
+
+  async #loadWaters({ waters, localWaters }: Fleet): Promise<void> {
+    const key = localWaters ? JSON.stringify(localWaters) : (waters ?? '');
+    if (key === this.#watersOf) return;
+    this.#watersOf = key;
+    const file = localWaters ?? (waters ? await fetchWaters(waters) : undefined);
+    if (key === this.#watersOf) this.waters = file && prepareWaters(file);
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'homeleg-hire-desk': HireDesk;
+  }
+}

@@ -1,0 +1,3 @@
+import { measuresFor } from '../../../src/components/units/measures.ts';
+
+export const METRIC = measuresFor('metric', 'en');
