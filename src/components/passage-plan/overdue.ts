@@ -1,7 +1,7 @@
 import { type Appointment, calendarFile } from '../../core/files/calendar-file.ts';
 import { secondsOf } from '../../core/water/clock.ts';
 import { endsAtHome } from '../answer/sentences.ts';
-import { sheetWords as sheet, messageWords as words } from '../words/en-passage.ts';
+import { passageSheetWords as sheet, messageWords as words } from '../words/en-passage.ts';
 import type { PassageNotes } from './passage-notes.ts';
 import {
   boatText,

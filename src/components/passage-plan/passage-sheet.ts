@@ -6,7 +6,7 @@ import { endsAtHome } from '../answer/sentences.ts';
 import type { Measures } from '../units/measures.ts';
 import { cautions, reserveRuleText, verdictWords } from '../words/en.ts';
 import { minimumsWords } from '../words/en-further.ts';
-import { sheetWords as words } from '../words/en-passage.ts';
+import { passageSheetWords as words } from '../words/en-passage.ts';
 import type { PassageNotes } from './passage-notes.ts';
 
 /** Between the latest time back and calling the boat, and calling for help, s (common practice of shore contacts). */

@@ -17,9 +17,11 @@ import type * as further from './en-further.ts';
 import type * as hire from './en-hire.ts';
 import type * as load from './en-load.ts';
 import type * as measured from './en-measured.ts';
+import type * as passage from './en-passage.ts';
 import type * as planText from './en-plan-text.ts';
 import type * as planner from './en-planner.ts';
 import type * as share from './en-share.ts';
+import type * as site from './en-site.ts';
 import type * as trials from './en-trials.ts';
 import type * as units from './en-units.ts';
 
@@ -42,9 +44,11 @@ type Modules = typeof curve &
   typeof hire &
   typeof load &
   typeof measured &
+  typeof passage &
   typeof planText &
   typeof planner &
   typeof share &
+  typeof site &
   typeof trials &
   typeof units;
 

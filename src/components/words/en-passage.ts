@@ -37,7 +37,7 @@ export const passageWords = spoken('passageWords', {
 });
 
 /** Words of the sheet itself. */
-export const sheetWords = spoken('sheetWords', {
+export const passageSheetWords = spoken('passageSheetWords', {
   title: (name: string) => `Passage plan: ${name}`,
   trip: 'a trip',
   answer: 'Answer',

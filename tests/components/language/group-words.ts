@@ -4,11 +4,16 @@ const modules = {
   ...import.meta.glob<Record<string, unknown>>('../../../src/components/*/{words,*-words}.ts', { eager: true }),
 };
 
-export const groups: ReadonlyMap<string, object> = new Map(
-  Object.values(modules)
-    .flatMap((module) => Object.entries(module))
-    .filter((entry): entry is [string, object] => typeof entry[1] === 'object' && entry[1] !== null),
-);
+const found = Object.values(modules)
+  .flatMap((module) => Object.entries(module))
+  .filter((entry): entry is [string, object] => typeof entry[1] === 'object' && entry[1] !== null);
+
+export const groups: ReadonlyMap<string, object> = new Map(found);
+
+/** Names that two groups have: a language could give only one of them. */
+export const sharedNames: readonly string[] = found
+  .filter(([name, group]) => groups.get(name) !== group)
+  .map(([name]) => name);
 
 /** The leaves of a group: "carry.hull" and what stands there. */
 export function leaves(group: object, path = ''): [string, unknown][] {

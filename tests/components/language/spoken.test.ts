@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { measuresFor } from '../../../src/components/units/measures.ts';
 import { cautions, compassPoint, verdictWords } from '../../../src/components/words/en.ts';
 import { ENGLISH, type Language, speak, spoken, spokenNow } from '../../../src/components/words/spoken.ts';
-import { groups } from './group-words.ts';
+import { groups, sharedNames } from './group-words.ts';
 
 const PLATT: Language = {
   tag: 'nds',
@@ -43,6 +43,10 @@ describe('spoken', () => {
     const english = cautions();
     expect(speak(PLATT, () => cautions().length)).toBe(english.length + 1);
     expect(speak({ ...PLATT, reviewed: true }, () => cautions())).toEqual(english);
+  });
+
+  it('has no two groups of one name, of which a language could give only one', () => {
+    expect(sharedNames).toEqual([]);
   });
 
   it('knows every group under the name of its constant', () => {
