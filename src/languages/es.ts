@@ -1,5 +1,5 @@
 import type { StoreKind } from '../components/units/measures.ts';
-import type { Catalogue } from '../components/words/catalogue.ts';
+import type { Draft } from '../components/words/catalogue.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 
@@ -46,7 +46,7 @@ const DIRECTIONS = [
   ['NO', 'Noroeste'],
 ] as const;
 
-export const words: Catalogue = {
+export const words: Draft = {
   verdictWords: { go: 'De vuelta con reserva', marginal: 'No lo bastante seguro', 'no-go': 'Así no' },
   verdictWhyWords: {
     go: (what) =>
@@ -216,6 +216,8 @@ export const words: Catalogue = {
           ? 'Alguien o algo a bordo aún no tiene sitio.'
           : `Parte de lo que va a bordo aún no tiene sitio${bracket(p.value)}.`,
     'temperature-unknown': () => 'No se indicó la temperatura de la batería.',
+    'refill-not-known': (p) =>
+      `No consta que nadie ofrezca ${p.what === 'fuel' ? 'combustible' : 'corriente eléctrica'} donde se piensa repostar${bracket(p.name)}.`,
     'nobody-aboard': () => 'Aún no hay nadie a bordo.',
     'no-helm': () => 'Aún no hay nadie al gobierno.',
     'no-adult': () => 'No hay ningún adulto a bordo: un niño no sale solo con un barco a motor.',
@@ -274,6 +276,8 @@ export const words: Catalogue = {
       name ? `Sin fecha: ${name} se cuenta como zona cerrada.` : 'Sin fecha: la zona prohibida se cuenta como cerrada.',
     daylight: () => 'Sin fecha, así que no se comprueba la luz del día: volver bastante antes de la puesta de sol.',
     'extra-load-at-centre': () => 'El peso que aún puede subir a bordo se cuenta en el punto de equilibrio del barco.',
+    refilled: (_figure, name) =>
+      `Se cuenta con llenar por el camino según lo planeado${name && `: ${name}`}. Lo que se da como restante es lo mínimo de todo el camino.`,
     'speed-in-waves': (figure) =>
       `Las olas frenan el barco por debajo de la velocidad planeada${figure && `: ${figure}`}.`,
   },
@@ -987,6 +991,7 @@ export const words: Catalogue = {
     distance: 'Distancia',
     fromBefore: 'Desde el anterior',
     stop: 'Parada',
+    fillUp: (store) => (store === 'fuel' ? 'Llenar aquí' : 'Cargar aquí del todo'),
     nextLeg: 'Tramo siguiente',
     actions: 'Cambiar',
     of: (field, number) => `${field}, punto de ruta ${number}`,
