@@ -12,6 +12,7 @@ import type * as checklist from './en-checklist.ts';
 import type * as compare from './en-compare.ts';
 import type * as data from './en-data.ts';
 import type * as deck from './en-deck.ts';
+import type * as desk from './en-desk.ts';
 import type * as forms from './en-forms.ts';
 import type * as further from './en-further.ts';
 import type * as hire from './en-hire.ts';
@@ -39,6 +40,7 @@ type Modules = typeof curve &
   typeof compare &
   typeof data &
   typeof deck &
+  typeof desk &
   typeof forms &
   typeof further &
   typeof hire &
