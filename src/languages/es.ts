@@ -33,7 +33,7 @@ const after = (clock: string) =>
 const WAY = { out: 'ida', back: 'vuelta' };
 const LIMIT = ['', 'límite '] as const;
 const PLATE = ['', 'placa '] as const;
-const NEED = ['hace falta ', 'utilizable '] as const;
+const NEED = ['necesario ', 'utilizable '] as const;
 const WAVES = ['olas ', 'límite '] as const;
 const HUMP = ['potencia respecto a la necesaria en el resalto ', 'deseable '] as const;
 const EDGE: Record<string, string> = { tube: 'El flotador', transom: 'El espejo', gunwale: 'La regala' };
@@ -61,11 +61,11 @@ export const words: Draft = {
       `La travesía probable deja la reserva intacta, e incluso en un mal día se vuelve con algo de ${ofStore(what)}.`,
     marginal: () => 'Puede que salga bien, pero queda o se sabe demasiado poco para contar con ello.',
     'no-go': () =>
-      'Tal como está planeada, esta travesía rompe la reserva o un límite. Hay que cambiar algo antes de salir.',
+      'Tal como está prevista, esta travesía rompe la reserva o un límite. Hay que cambiar algo antes de salir.',
   },
   cautionWords: {
     all: [
-      'Para planear en tierra, no para navegar.',
+      'Para preparar la travesía en tierra, no para navegar.',
       'Primero están la placa del barco, las normas locales y la práctica titulada.',
       'La avería del motor, un cambio de tiempo y los errores de posición no están en la cifra.',
     ],
@@ -99,20 +99,20 @@ export const words: Draft = {
       'No se indicó lo que permite la placa del barco, así que no se pudo comprobar la carga con ella.',
     'no-plate': () => 'Este barco no tiene placa, así que nadie ha dicho cuánto puede llevar.',
     'speed-not-held': (p) =>
-      held(`El barco no puede mantener la velocidad planeada con esta carga${p.where}`, p, [
-        'planeada ',
+      held(`El barco no puede mantener la velocidad prevista con esta carga${p.where}`, p, [
+        'prevista ',
         'como mucho ',
       ]),
     'speed-uncertain': (p) =>
-      held(`Puede que el barco no mantenga la velocidad planeada con esta carga${p.where}`, p, [
-        'planeada ',
+      held(`Puede que el barco no mantenga la velocidad prevista con esta carga${p.where}`, p, [
+        'prevista ',
         'alrededor de ',
       ]),
     'hump-not-crossed': (p) => held(`Con esta carga el motor no consigue que el barco planee${p.where}`, p, HUMP),
     'hump-thin': (p) =>
-      held(`Con esta carga puede que el motor consiga muy justo que el barco planee${p.where}`, p, HUMP),
+      held(`Con esta carga puede que el motor haga planear el barco solo por muy poco${p.where}`, p, HUMP),
     'stuck-in-stream': (p) =>
-      held(`El viento y la corriente no dejan avanzar${p.where}`, p, ['planeada en el agua ', 'al menos ']),
+      held(`El viento y la corriente no dejan avanzar${p.where}`, p, ['prevista en el agua ', 'al menos ']),
     'outside-method': (p) =>
       held(`Las cifras van más allá de aquello para lo que se hizo el cálculo${bracket(p.name)}${p.where}`, p, [
         '',
@@ -127,7 +127,7 @@ export const words: Draft = {
         ['', 'probado '],
       ),
     porpoising: (p) =>
-      held(`La proa puede empezar a cabecear a la velocidad planeada${p.where}`, p, ['asiento ', 'límite ']),
+      held(`La proa puede empezar a cabecear a la velocidad prevista${p.where}`, p, ['asiento ', 'límite ']),
     'on-bow-tube': (p) =>
       p.raw.level === 'no-go'
         ? 'Alguien va sentado en el flotador de proa a velocidad de planeo.'
@@ -236,7 +236,7 @@ export const words: Draft = {
         ? `Llevar ${figure ? `${figure} más` : 'más combustible'}`
         : `Cargar ${figure ? `${figure} más` : 'más, o llevar otra batería'}`,
     'shorten-route': (figure) => (figure ? `Limitar la travesía entera a ${figure}` : 'Acortar la ruta'),
-    'slow-down': (figure) => (figure ? `Planear ${figure} en el agua` : 'Planear una velocidad menor'),
+    'slow-down': (figure) => (figure ? `Prever ${figure} en el agua` : 'Prever una velocidad menor'),
     'leave-behind': (figure, { measure, value }) =>
       figure
         ? `Dejar ${figure}${measure === 'count' ? (value === 1 ? ' persona' : ' personas') : ''} en tierra`
@@ -253,7 +253,7 @@ export const words: Draft = {
     wait: (figure) => (figure ? `Esperar ${figure}` : 'Esperar mejor tiempo'),
     'read-plate': () => 'Leer la placa y rellenarla',
     'smaller-engine': (figure) => (figure ? `Usar un motor de ${figure} como máximo` : 'Usar un motor menor'),
-    'ease-speed': (figure) => (figure ? `Planear ${figure} en el agua` : 'Planear una velocidad menor'),
+    'ease-speed': (figure) => (figure ? `Prever ${figure} en el agua` : 'Prever una velocidad menor'),
   },
   assumptionWords: {
     manoeuvring: (figure) => `Calentar el motor, desatracar y atracar${figure && `: ${figure}`}.`,
@@ -285,9 +285,9 @@ export const words: Draft = {
     daylight: () => 'Sin fecha, así que no se comprueba la luz del día: volver bastante antes de la puesta de sol.',
     'extra-load-at-centre': () => 'El peso que aún puede subir a bordo se cuenta en el punto de equilibrio del barco.',
     refilled: (_figure, name) =>
-      `Se cuenta con llenar por el camino según lo planeado${name && `: ${name}`}. Lo que se da como restante es lo mínimo de todo el camino.`,
+      `Se cuenta con llenar por el camino según lo previsto${name && `: ${name}`}. Lo que se da como restante es lo mínimo de todo el camino.`,
     'speed-in-waves': (figure) =>
-      `Las olas frenan el barco por debajo de la velocidad planeada${figure && `: ${figure}`}.`,
+      `Las olas frenan el barco por debajo de la velocidad prevista${figure && `: ${figure}`}.`,
   },
   badCaseWords: {
     first: {
@@ -333,7 +333,7 @@ export const words: Draft = {
       stability: () => 'con más, se hunde el lado cuando todos están en él',
       floating: () => 'con más, el barco flota demasiado bajo o pesa más de aquello para lo que se hizo el cálculo',
       planing: () => 'con más, el barco no planea',
-      speed: () => 'con más, no se mantiene la velocidad planeada',
+      speed: () => 'con más, no se mantiene la velocidad prevista',
       reserve: (what) => `con más, ${theStore(what)} no basta para la reserva o para un mal día`,
       'search-limit': () => 'no se probó con más',
       'no-plate': () => 'no se leyó ninguna placa, y ninguna norma ni cifra del barco da un límite en su lugar',
@@ -346,7 +346,7 @@ export const words: Draft = {
       stability: () => 'aun así se hunde el lado cuando todos están en él',
       floating: () => 'aun así el barco flota demasiado bajo o pesa más de aquello para lo que se hizo el cálculo',
       planing: () => 'aun así el barco no planea',
-      speed: () => 'aun así no se mantiene la velocidad planeada',
+      speed: () => 'aun así no se mantiene la velocidad prevista',
       reserve: (what) => `aun así ${theStore(what)} no basta para la reserva o para un mal día`,
       'search-limit': () => 'no se probó con más',
       'no-plate': () => 'no se leyó ninguna placa, y ninguna norma ni cifra del barco da un límite en su lugar',
@@ -394,7 +394,7 @@ export const words: Draft = {
     noWayHome: 'sin poder volver',
     leftShort: (amount) => `quedan ${amount}`,
     missingShort: (amount) => `faltan ${amount}`,
-    tooFar: (distance) => `${distance} en total, más de lo que se puede navegar según lo planeado.`,
+    tooFar: (distance) => `${distance} en total, más de lo que se puede navegar según lo previsto.`,
     took: (time, distance) => `${time} y ${distance}`,
     inAll: (took) => `${took} en total.`,
     arrives: (clock, home, took) => `${home ? 'De vuelta' : 'Llegada'} ${at(clock)}, tras ${took}.`,
@@ -600,9 +600,9 @@ export const words: Draft = {
     cleared: 'Empezado de nuevo. Lo que había aún no se ha perdido.',
     notLoaded: 'La dirección no dio ningún archivo',
     opened: (name) => `Abierto: ${name}.`,
-    boatOpened: (name) => `Esta travesía se planea ahora con ${name}.`,
+    boatOpened: (name) => `Esta travesía usa ahora ${name}.`,
     profileFailed: 'No se pudo cargar el barco de esta página.',
-    trialsFailed: 'No se pudo calcular lo que dicen las pruebas de este barco: se planea como no medido.',
+    trialsFailed: 'No se pudo calcular lo que dicen las pruebas de este barco: cuenta como no medido.',
     notOpened: 'Este archivo no se pudo leer como travesía ni como barco, y no se cambió nada.',
     loadFailed: 'No se pudo cargar el ejemplo. No se cambió nada.',
     unreadable:
@@ -803,7 +803,7 @@ export const words: Draft = {
     why: {
       planing: 'mínima potencia para pasar el resalto',
       level: 'adrizado y nivelado en reposo',
-      range: 'mínimo consumo a la velocidad planeada',
+      range: 'mínimo consumo a la velocidad prevista',
       rough: 'peso bajo, cerca del centro y un poco a popa, para que la proa se levante con las olas',
       tiller:
         'mínima potencia para pasar el resalto, con quien gobierna tan a proa como alcance el cordón de hombre al agua',
@@ -835,7 +835,7 @@ export const words: Draft = {
       planes: 'En planeo, proa abajo, desde',
       top: 'Velocidad máxima',
       margin: 'Potencia respecto a la necesaria en el resalto',
-      running: 'Asiento a la velocidad planeada',
+      running: 'Asiento a la velocidad prevista',
       rest: 'Asiento parado',
       heel: 'Escora',
       left: 'Queda al volver',
@@ -918,7 +918,7 @@ export const words: Draft = {
   payloadWords: {
     title: 'Carga útil segura',
     over: 'Trazada según',
-    modes: { length: 'Longitud de la travesía', speed: 'Velocidad planeada' },
+    modes: { length: 'Longitud de la travesía', speed: 'Velocidad prevista' },
     one: 'Esta travesía',
     working: 'Calculando\u2026',
     none: 'Primero hay que trazar una ruta.',
@@ -927,9 +927,9 @@ export const words: Draft = {
     more: 'puede subir más',
     ashore: 'hay que dejar en tierra',
     stretch: (from, to, binds) => `${from} a ${to}: ${binds}`,
-    drops: 'un barco más pesado dejaría aquí de planear',
+    drops: 'aquí un barco más pesado dejaría de planear',
     held: 'Cada velocidad se mantiene en todos los tramos.',
-    heldLength: 'A las velocidades planeadas.',
+    heldLength: 'A las velocidades previstas.',
     table: 'En tabla',
     columns: { length: 'Travesía', speed: 'Velocidad', extra: 'Carga útil', binds: 'Qué pone el límite' },
     binds: {
@@ -978,9 +978,9 @@ export const words: Draft = {
     caption: 'Puntos de ruta en el orden en que se pasan',
     shape: 'Forma de la travesía',
     shapes: { 'out-and-home': 'Ida y vuelta por el mismo camino', loop: 'Circular', 'one-way': 'Solo ida' },
-    routeSpeed: 'Velocidad planeada',
+    routeSpeed: 'Velocidad prevista',
     speed: 'Velocidad desde aquí',
-    asPlanned: 'La planeada',
+    asPlanned: 'La prevista',
     best: 'La de mayor alcance',
     bestPlaning: 'La mejor en planeo',
     ownSpeed: 'Velocidad propia',
@@ -1027,7 +1027,7 @@ export const words: Draft = {
     previous: 'Anterior',
     next: 'Siguiente',
     badPlace: 'Indicar latitud y longitud, por ejemplo 46°01.6′N 31°59.4′W o 46.0274, -31.9900.',
-    farNorth: 'No se puede planear más allá de 85 grados norte o sur.',
+    farNorth: 'Más allá de 85 grados norte o sur no se puede hacer un plan.',
     badBearing: 'Escribir grados de 0 a 360.',
     badDistance: (most) => `Escribir una distancia de hasta ${most}.`,
     badStop: 'Escribir minutos, hasta 10\u00a0000.',
@@ -1110,7 +1110,7 @@ export const words: Draft = {
     placeOf: (number) => `punto de ruta ${number}`,
     all: 'Mostrarlo entero',
     basis:
-      'A la velocidad planeada, con el viento, la corriente, la mar y la carga de este plan, y la reserva guardada.',
+      'A la velocidad prevista, con el viento, la corriente, la mar y la carga de este plan, y la reserva guardada.',
     straight: 'En línea recta: lo que queda tras tierra o tras una zona prohibida no se cuenta.',
     takenOff: (number) => `Se descuenta el camino hasta el punto de ruta ${number} y de vuelta a la salida.`,
     drawn: (percent) => `Distancias según lo trazado; el camino navegado se cuenta un ${percent}\u00a0% más largo.`,
@@ -1251,11 +1251,11 @@ export const words: Draft = {
     turnGoOn: (time) => `Volver por el mismo camino ${at(time)} o después rompería la reserva; seguir la mantiene.`,
     turnBeyond: (time) => `Se alcanza ${at(time)}, más allá de donde se piensa dar la vuelta: cabe la travesía entera.`,
     turnAtStart: 'Desde ningún punto de esta ruta se volvería con la reserva intacta.',
-    turnNone: 'La ruta no se puede navegar según lo planeado, así que no hay tal punto.',
+    turnNone: 'La ruta no se puede navegar según lo previsto, así que no hay tal punto.',
     halfway: (distance, time) => `A partir de ${distance}, ${at(time)}, seguir no es más largo que volver.`,
     range: 'Alcance, ida y vuelta',
     rangeOneWay: (distance) =>
-      `${distance} solo ida. A la velocidad planeada y en la dirección planeada, con la reserva guardada.`,
+      `${distance} solo ida. A la velocidad prevista y en la dirección prevista, con la reserva guardada.`,
     endless: 'sin fin',
     nowhere: 'ninguno',
     fill: { fuel: 'Hace falta en el depósito', charge: 'Hace falta en la batería' },
@@ -1291,7 +1291,7 @@ export const words: Draft = {
 
   furtherWords: {
     empty: 'Estas respuestas aparecen cuando haya un plan.',
-    unusable: 'La ruta no se puede navegar según lo planeado, así que aquí no hay nada que calcular.',
+    unusable: 'La ruta no se puede navegar según lo previsto, así que aquí no hay nada que calcular.',
     working: 'Calculando',
     minimums: 'Mínimo a bordo en cada punto',
     mishaps: 'Si algo sale mal',
@@ -1303,10 +1303,10 @@ export const words: Draft = {
     caption: (store) =>
       `Leer ${theStore(store)} en cada punto. Con menos que esto, o más tarde que esto, dar ahí la vuelta. Cada cifra cubre la travesía probable con la reserva intacta y aun así permite volver en un mal día; el resto inutilizable no se cuenta.`,
     captionOneWay: (store) =>
-      `Leer ${theStore(store)} en cada punto. Con menos que esto, o más tarde que esto, no seguir según lo planeado. El resto inutilizable no se cuenta.`,
+      `Leer ${theStore(store)} en cada punto. Con menos que esto, o más tarde que esto, no seguir según lo previsto. El resto inutilizable no se cuenta.`,
     point: 'Punto',
-    arrival: 'Llegada planeada',
-    left: 'Resto planeado',
+    arrival: 'Llegada prevista',
+    left: 'Resto previsto',
     goOn: 'Volver si hay menos de',
     latest: 'Volver si es después de',
     home: 'Mínimo para volver',
@@ -1316,12 +1316,12 @@ export const words: Draft = {
     end: 'De regreso en la salida',
     turn: (amount, time) => `Dar la vuelta si hay menos de ${amount}${time ? ` o ${after(time)}` : ''}.`,
     onward: (amount, time) =>
-      `No seguir según lo planeado si hay menos de ${amount}${time ? ` o ${after(time)}` : ''}.`,
+      `No seguir según lo previsto si hay menos de ${amount}${time ? ` o ${after(time)}` : ''}.`,
     homeward: (amount) => `Con menos de ${amount}: bajar la velocidad o buscar un desembarcadero.`,
     all: (n) => `Mostrar los ${n} puntos`,
     fewer: 'Mostrar menos',
     atEnd: (amount) => `Deberían quedar: ${amount}.`,
-    short: 'se planea menos que eso',
+    short: 'lo previsto es menos que eso',
   },
   mishapNames: {
     'headwind-home': () => 'Viento de proa toda la vuelta, una fuerza más',
@@ -1333,7 +1333,7 @@ export const words: Draft = {
     'tank-fails': (_, store) => (store === 'fuel' ? 'Falla el depósito mayor' : 'Falla la batería mayor'),
   },
   mishapWords: {
-    caption: 'Cada uno por separado, en un día por lo demás según lo planeado.',
+    caption: 'Cada uno por separado, en un día por lo demás según lo previsto.',
     mishap: 'Qué ocurre',
     answer: 'Respuesta',
     left: 'Queda al final',
@@ -1378,7 +1378,7 @@ export const words: Draft = {
   speedWords: {
     intro: (store) =>
       `La travesía entera a una sola velocidad: el tiempo que lleva frente a ${store === 'fuel' ? 'el combustible que queda' : 'la carga que queda'} al final.`,
-    present: 'Lo planeado ahora',
+    present: 'Lo previsto ahora',
     thriftiest: 'La que menos gasta',
     earliest: 'La vuelta más temprana con la reserva',
     earliestThere: 'La llegada más temprana con la reserva',
@@ -1386,9 +1386,9 @@ export const words: Draft = {
     inPicture: { present: 'ahora', thriftiest: 'menor gasto', earliest: 'antes', quietest: 'más silenciosa' },
     allInPicture: 'las tres',
     presentMixed: 'con velocidades propias por el camino',
-    take: (speed) => `Planear a ${speed}`,
-    planned: 'Planeada ahora',
-    took: (speed) => `La travesía entera se planea ahora a ${speed}.`,
+    take: (speed) => `Prever ${speed}`,
+    planned: 'Prevista ahora',
+    took: (speed) => `La travesía entera se prevé ahora a ${speed}.`,
     back: 'Deshacer',
     tookBack: 'Las velocidades vuelven a ser las de antes.',
     none: 'A ninguna velocidad única guarda esta travesía la reserva.',
@@ -1436,7 +1436,7 @@ export const words: Draft = {
     homeward: 'El punto de vuelta ya ha quedado atrás',
     check: '¿Y ahora?',
     ways: 'Desde aquí',
-    kinds: { 'go-on': 'Seguir según lo planeado', turn: 'Dar la vuelta' },
+    kinds: { 'go-on': 'Seguir según lo previsto', turn: 'Dar la vuelta' },
     homewardOn: 'Seguir de vuelta',
     turnBack: 'Volver por donde se vino',
     landing: (name) => `A ${name}`,
@@ -1447,13 +1447,13 @@ export const words: Draft = {
     noWay: 'sin poder llegar',
     arrives: (clock, time, distance) => `Llegada ${at(clock)}, en ${time}, ${distance}`,
     used: (percent, more) =>
-      `Hasta ahora se gastó un ${percent} ${more ? 'más' : 'menos'} de lo planeado para este lugar.`,
-    usedSame: 'Hasta ahora se gastó lo planeado para este lugar.',
+      `Hasta ahora se gastó un ${percent} ${more ? 'más' : 'menos'} de lo previsto para este lugar.`,
+    usedSame: 'Hasta ahora se gastó lo previsto para este lugar.',
     usedUnknown: 'Es pronto para saber por el indicador lo que se gastó frente al plan.',
     carried: 'Se traslada al resto: se calcula con otro tanto más.',
-    notCarried: 'El resto se calcula según lo planeado; no se cuenta con gastar menos.',
+    notCarried: 'El resto se calcula según lo previsto; no se cuenta con gastar menos.',
     early: 'Tanto de más pide dar la vuelta pronto (práctica común: desde un 15\u00a0% más).',
-    off: (distance) => `El barco está a ${distance} de la línea planeada.`,
+    off: (distance) => `El barco está a ${distance} de la línea prevista.`,
     noLanding: 'En estas aguas no hay marcado ningún desembarcadero al alcance.',
     kept: (amount) => `La reserva guardada es la del plan al salir, ${amount}.`,
     failed: 'Desde aquí no se pudo calcular nada.',
@@ -1473,7 +1473,7 @@ export const words: Draft = {
       lastLight
         ? `Puesta de sol ${sunset}, última luz ${lastLight}.`
         : `Puesta de sol ${sunset}; el crepúsculo dura toda la noche.`,
-    rule: 'Práctica común: de vuelta al menos una hora antes de la puesta de sol. El terreno alto adelanta la oscuridad, y una vuelta lenta lleva más de lo planeado.',
+    rule: 'Práctica común: de vuelta al menos una hora antes de la puesta de sol. El terreno alto adelanta la oscuridad, y una vuelta lenta lleva más de lo previsto.',
   },
 
   hireWords: {
@@ -1713,7 +1713,7 @@ export const words: Draft = {
     putBack: (store) => (store === 'fuel' ? 'Combustible repuesto' : 'Carga repuesta'),
     putBackHint: 'Hasta la misma marca que al empezar. Dejar vacío si no se repuso.',
     used: '¿Cómo se usó?',
-    asPlanned: 'La ruta fija, según lo planeado',
+    asPlanned: 'La ruta fija, según lo previsto',
     running: 'Motor en marcha durante …',
     unknown: 'Nadie lo sabe',
     runningTime: 'Motor en marcha, horas',
@@ -1873,7 +1873,7 @@ export const words: Draft = {
   measuredWords: {
     title: (count) =>
       count === 0
-        ? 'Aún no cuenta ninguna prueba de este barco: se planea como no medido.'
+        ? 'Aún no cuenta ninguna prueba de este barco: cuenta como no medido.'
         : `Barco medido: ${count === 1 ? 'cuenta 1 prueba o reposición' : `cuentan ${count} pruebas y reposiciones`}.`,
     otherHull: (name) => `Las pruebas que venían con esta travesía son de otro casco (${name}). No cuentan para este.`,
     evidence: ({ by, day }) =>
@@ -1884,8 +1884,8 @@ export const words: Draft = {
       count === 1
         ? 'Una prueba contradice a las demás y se apartó.'
         : `${count} pruebas contradicen a las demás y se apartaron.`,
-    forget: 'Planear sin estas pruebas',
-    forgotten: 'Las pruebas ya no cuentan. El barco se planea como no medido.',
+    forget: 'Hacer el plan sin estas pruebas',
+    forgotten: 'Las pruebas ya no cuentan. El barco cuenta como no medido.',
   },
 
   compareWords: {
@@ -2746,7 +2746,7 @@ export const words: Draft = {
     vehicle: 'Coche o remolque, y dónde está',
     gear: 'Equipo de seguridad a bordo',
     margin: 'De vuelta como muy tarde',
-    marginOn: (time) => `${at(time)}, según lo planeado`,
+    marginOn: (time) => `${at(time)}, según lo previsto`,
     marginAfter: (time, minutes) => `${at(time)}, ${minutes} min después`,
     onPaper: 'Imprimir lo escrito',
     inMessages: 'Enviar también lo escrito: en el mensaje, el texto y el calendario',
@@ -2826,7 +2826,7 @@ export const words: Draft = {
     turn: (time) => `Da la vuelta como muy tarde ${at(time)}.`,
     overdue: (phone, rescue) =>
       `Sin noticias nuestras: llamarnos ${at(phone)} o después; ${at(rescue)}, o de inmediato con mal tiempo o al caer la noche, llamar a salvamento marítimo o al número de emergencias y decir «barco con retraso».`,
-    noFit: 'Esta travesía no es posible según lo planeado.',
+    noFit: 'Esta travesía no es posible según lo previsto.',
     overdueTitle: (boat) => `¿Ha vuelto ${boat}?`,
     phoneNow: (boat) => `${boat} debería haber vuelto. Llamarles, después al puerto o al club.`,
     rescueNow: (boat) => `${boat} va con retraso. Llamar ahora a salvamento marítimo o al número de emergencias.`,

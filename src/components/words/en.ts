@@ -461,9 +461,9 @@ function showOr(none: string, measure: Measure | undefined, si: number | undefin
 }
 
 function plain(value: number | undefined): string {
-  return value === undefined || !Number.isFinite(value)
-    ? ''
-    : String(Number(value.toPrecision(3))).replace('-', '\u2212');
+  if (value === undefined || !Number.isFinite(value)) return '';
+  const figures = new Intl.NumberFormat(spokenNow().tag, { maximumSignificantDigits: 3, useGrouping: false });
+  return figures.format(value).replace('-', '\u2212');
 }
 
 /** Counted from 1; three and more in a row are named by the first and the last. */
