@@ -73,6 +73,7 @@ const tideSchema = v.strictObject({
 
 export const conditionsSchema = v.strictObject({
   departure: v.optional(timeSchema),
+  timezone: v.optional(text),
   wind: v.optional(
     wordOr(
       v.literal('calm', 'must be "calm", a direction and a speed, or a forecast'),

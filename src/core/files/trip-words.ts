@@ -120,6 +120,7 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   rate: ['rate', 'm/s'],
   forecast: ['list of forecast winds'],
   time: ['time'],
+  timezone: ['time zone'],
   gust: ['gust', 'm/s'],
   streamPlaces: ['list of places with streams'],
   firstHour: ['first hour from high water'],

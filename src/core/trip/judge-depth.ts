@@ -8,12 +8,12 @@ import type { Reason } from './shapes.ts';
 /** Water a small boat wants under way, m: hull 0.2, leg and propeller 0.3, and 0.3 under them (common practice, no source). */
 export const DEPTH_WANTED = 0.8;
 /** Pressure and wind move the sea by decimetres, m (common practice, no source). */
-const WEATHER = 0.3;
+export const WEATHER = 0.3;
 /** A trip runs early or late by these shares of the time it has taken. */
 const EARLY = 0.9;
 const LATE = 1.2;
 /** How near a landing a waypoint is meant for it, m. */
-const NEAR = 150;
+export const NEAR = 150;
 /** Step at which the tide is asked while a place is passed, s. */
 const STEP = 600;
 

@@ -49,6 +49,8 @@ export interface Forecast {
 export interface Conditions {
   /** ISO 8601 with offset, such as 2026-07-15T09:30:00+01:00. */
   readonly departure?: string;
+  /** Zone of the IANA database whose clock the place keeps: how times are typed and shown. */
+  readonly timezone?: string;
   readonly wind?: 'calm' | Wind | Forecast;
   /** `by-tide`: by place and hour, from the local waters and `streamPlaces`, at the hour of the `tide`. */
   readonly stream?: 'slack' | 'by-tide' | Stream;
