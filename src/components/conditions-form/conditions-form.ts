@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
-import { property } from 'lit/decorators.js';
-import type { Conditions } from '../../core/water/shapes.ts';
+import { property, state } from 'lit/decorators.js';
+import type { LatLon } from '../../core/route/shapes.ts';
+import type { Conditions, WindAt } from '../../core/water/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
@@ -13,10 +14,16 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { commonWords, conditionWords } from '../words/en-forms.ts';
-import { departureAt, localReading, offsetOf } from './departure.ts';
+import { conditionWords } from '../words/en-forms.ts';
+import { windWords } from '../words/en-water.ts';
+import './departure-field.ts';
+import type { DepartureEdited } from './departure-field.ts';
 import './flow-field.ts';
-import type { Flow, FlowEdited } from './flow-field.ts';
+import type { FlowEdited, FlowTold } from './flow-field.ts';
+import './sea-field.ts';
+import type { SeaEdited } from './sea-field.ts';
+import type { TideEdited } from './tide-field.ts';
+import type { ForecastEdited } from './wind-table.ts';
 
 export type ConditionsEdited = CustomEvent<{ conditions: Conditions }>;
 
@@ -34,35 +41,89 @@ export class ConditionsForm extends SpeakingElement {
   @property({ type: Boolean, attribute: 'no-departure' }) noDeparture = false;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
-  #sea: 'unknown' | 'calm' | 'known' = 'unknown';
-  #toldSea: Conditions['sea'];
+  /** How long the trip takes at its slowest, s; undefined while there is no plan. */
+  @property({ attribute: false }) duration: number | undefined;
+  /** Start of the route. */
+  @property({ attribute: false }) place: LatLon | undefined;
+  /** There are local waters: the sea can be worked out over them. */
+  @property({ type: Boolean, attribute: 'waters-told' }) watersTold = false;
+  /** These waters have streams or depths that go by the tide. */
+  @property({ type: Boolean }) tidal = false;
+  /** Address of a forecast with {lat} and {lon}, set by the host. */
+  @property() forecastSource = '';
+
+  @state() private partFailed = false;
+
+  /** By time is chosen, whether or not a row is filled in. */
+  #byTime = false;
+  /** Told before another kind of wind was chosen: it is there again when somebody comes back to it. */
+  #forecast: readonly WindAt[] = [];
+  #toldWind: Conditions['wind'];
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const { sea } = this.conditions;
-    if (!changed.has('conditions') || (this.hasUpdated && sea === this.#toldSea)) return;
-    this.#toldSea = sea;
-    this.#sea = sea === undefined ? 'unknown' : sea === 'calm' ? 'calm' : 'known';
+    const { wind } = this.conditions;
+    if (!changed.has('conditions') || (this.hasUpdated && wind === this.#toldWind)) return;
+    this.#toldWind = wind;
+    this.#byTime = typeof wind === 'object' && 'forecast' in wind;
+    if (typeof wind === 'object' && 'forecast' in wind) this.#forecast = wind.forecast;
+    if (this.#byTime) void this.#load(() => import('./wind-table.ts'));
+  }
+
+  protected override updated(): void {
+    if (this.#asksTide) void this.#load(() => import('./tide-field.ts'));
   }
 
   override render() {
     const { conditions, measures } = this;
-    const { wind, stream } = conditions;
+    const { stream } = conditions;
     return html`
       <div class="stack">
-        ${this.noDeparture ? nothing : this.#departure()}
-        <homeleg-flow-field
-          kind="wind"
-          .measures=${measures}
-          .value=${typeof wind === 'object' ? ('speed' in wind ? { deg: wind.fromDeg, speed: wind.speed } : undefined) : wind && 'none'}
-          @flow-edited=${(event: FlowEdited) => this.#change({ wind: asWind(event.detail.value) })}
-        ></homeleg-flow-field>
+        ${
+          this.noDeparture
+            ? nothing
+            : html`<homeleg-departure-field
+                .departure=${conditions.departure}
+                .timezone=${conditions.timezone}
+                @departure-edited=${({ detail }: DepartureEdited) => this.#change(detail)}
+              ></homeleg-departure-field>`
+        }
+        <div class="stack close">
+          <homeleg-flow-field
+            kind="wind"
+            .measures=${measures}
+            .value=${this.#windValue()}
+            @flow-edited=${this.#windEdited}
+          ></homeleg-flow-field>
+          ${this.#byTime ? this.#windTable() : nothing}
+        </div>
         <homeleg-flow-field
           kind="stream"
           .measures=${measures}
-          .value=${typeof stream === 'object' ? { deg: stream.setDeg, speed: stream.rate } : stream && 'none'}
+          .value=${streamValue(stream)}
           @flow-edited=${(event: FlowEdited) => this.#change({ stream: asStream(event.detail.value) })}
         ></homeleg-flow-field>
-        ${this.#seaState()}
+        ${
+          this.#asksTide
+            ? html`<homeleg-tide-field
+                .tide=${conditions.tide}
+                .measures=${measures}
+                .departure=${conditions.departure}
+                .timezone=${conditions.timezone}
+                .duration=${this.duration}
+                .place=${this.place}
+                ?needed=${stream === 'by-tide'}
+                @tide-edited=${({ detail }: TideEdited) => this.#change({ tide: detail.tide })}
+              ></homeleg-tide-field>`
+            : nothing
+        }
+        <homeleg-sea-field
+          .sea=${conditions.sea}
+          .measures=${measures}
+          ?wind-told=${conditions.wind !== undefined}
+          ?waters-told=${this.watersTold}
+          @sea-edited=${({ detail }: SeaEdited) => this.#change({ sea: detail.sea })}
+        ></homeleg-sea-field>
+        ${this.partFailed ? html`<p class="problem" role="status">${windWords.partFailed}</p>` : nothing}
         <homeleg-choice-field
           label=${conditionWords.water}
           .choices=${[{ value: 'sea', label: conditionWords.salt }, { value: 'fresh', label: conditionWords.fresh }]}
@@ -75,51 +136,57 @@ export class ConditionsForm extends SpeakingElement {
     `;
   }
 
-  #departure() {
-    const { departure } = this.conditions;
-    const offset = offsetOf(departure);
-    return html`<div class="field">
-      <label for="departure">${conditionWords.departure}</label>
-      <input
-        id="departure"
-        type="datetime-local"
-        aria-describedby="departure-hint"
-        .value=${localReading(departure)}
-        @change=${(event: Event) => this.#change({ departure: departureAt((event.target as HTMLInputElement).value) })}
-      />
-      <p id="departure-hint" class="hint">${conditionWords.departureHint}${offset && `, ${offset}`}</p>
-    </div>`;
+  get #asksTide(): boolean {
+    const { tide, stream } = this.conditions;
+    return this.tidal || tide !== undefined || stream === 'by-tide';
   }
 
-  #seaState() {
-    const { sea } = this.conditions;
-    const height = typeof sea === 'object' && 'height' in sea ? sea.height : undefined;
-    return html`<div class="stack close">
-      <homeleg-choice-field
-        label=${conditionWords.sea}
-        .choices=${[
-          { value: 'unknown', label: commonWords.notKnown },
-          { value: 'calm', label: conditionWords.flat },
-          { value: 'known', label: conditionWords.known },
-        ]}
-        .value=${this.#sea}
-        @choice-made=${this.#seaChosen}
-      ></homeleg-choice-field>
-      ${
-        this.#sea === 'known'
-          ? html`<homeleg-quantity-field
-              label=${conditionWords.waveHeight}
-              measure="length"
-              min="0"
-              max="10"
-              hint=${height === undefined ? conditionWords.heightNeeded : conditionWords.waveHint}
-              .measures=${this.measures}
-              .value=${height}
-              @quantity-typed=${this.#heightTyped}
-            ></homeleg-quantity-field>`
-          : nothing
-      }
-    </div>`;
+  #windValue(): FlowTold {
+    const { wind } = this.conditions;
+    if (this.#byTime) return 'changing';
+    if (typeof wind !== 'object') return wind && 'none';
+    return 'speed' in wind ? { deg: wind.fromDeg, speed: wind.speed } : 'changing';
+  }
+
+  #windTable() {
+    const { departure, timezone } = this.conditions;
+    return html`<homeleg-wind-table
+      .forecast=${this.#forecast}
+      .measures=${this.measures}
+      .departure=${departure}
+      .timezone=${timezone}
+      .duration=${this.duration}
+      .place=${this.place}
+      source=${this.forecastSource}
+      @forecast-edited=${this.#forecastEdited}
+    ></homeleg-wind-table>`;
+  }
+
+  async #load(part: () => Promise<unknown>): Promise<void> {
+    try {
+      await part();
+      this.partFailed = false;
+    } catch {
+      this.partFailed = true;
+    }
+  }
+
+  #windEdited({ detail: { value } }: FlowEdited): void {
+    this.#byTime = value === 'changing';
+    if (this.#byTime) void this.#load(() => import('./wind-table.ts'));
+    this.requestUpdate();
+    // By time without a row is not known, never calm.
+    this.#changeWind(this.#byTime ? asForecast(this.#forecast) : asWind(value));
+  }
+
+  #forecastEdited({ detail }: ForecastEdited): void {
+    this.#forecast = detail.forecast;
+    this.#changeWind(asForecast(detail.forecast));
+  }
+
+  #changeWind(wind: Conditions['wind']): void {
+    this.#toldWind = wind;
+    if (wind !== this.conditions.wind) this.#change({ wind });
   }
 
   #temperature() {
@@ -161,21 +228,8 @@ export class ConditionsForm extends SpeakingElement {
     ></homeleg-quantity-field>`;
   }
 
-  #seaChosen(event: ChoiceMade): void {
-    this.#sea = event.detail.value as 'unknown' | 'calm' | 'known';
-    this.requestUpdate();
-    // Known but without a height is still unknown, never calm.
-    const sea = this.#sea === 'calm' ? 'calm' : undefined;
-    if (sea !== this.conditions.sea) this.#change({ sea });
-  }
-
-  #heightTyped({ detail: { value } }: QuantityTyped): void {
-    this.#change({ sea: value === undefined ? undefined : { height: value } });
-  }
-
   #change(change: Partial<Conditions>): void {
     const conditions = { ...this.conditions, ...change };
-    if ('sea' in change) this.#toldSea = change.sea;
     this.conditions = conditions;
     this.dispatchEvent(
       new CustomEvent('conditions-edited', { detail: { conditions }, bubbles: true }) satisfies ConditionsEdited,
@@ -183,12 +237,23 @@ export class ConditionsForm extends SpeakingElement {
   }
 }
 
-function asWind(value: 'none' | Flow | undefined): Conditions['wind'] {
-  return typeof value === 'object' ? { fromDeg: value.deg, speed: value.speed } : value && 'calm';
+function asForecast(forecast: readonly WindAt[]): Conditions['wind'] {
+  return forecast.length > 0 ? { forecast } : undefined;
 }
 
-function asStream(value: 'none' | Flow | undefined): Conditions['stream'] {
-  return typeof value === 'object' ? { setDeg: value.deg, rate: value.speed } : value && 'slack';
+function asWind(value: FlowTold): Conditions['wind'] {
+  if (typeof value === 'object') return { fromDeg: value.deg, speed: value.speed };
+  return value === 'none' ? 'calm' : undefined;
+}
+
+function streamValue(stream: Conditions['stream']): FlowTold {
+  if (typeof stream === 'object') return { deg: stream.setDeg, speed: stream.rate };
+  return stream === undefined ? undefined : stream === 'slack' ? 'none' : 'changing';
+}
+
+function asStream(value: FlowTold): Conditions['stream'] {
+  if (typeof value === 'object') return { setDeg: value.deg, rate: value.speed };
+  return value === undefined ? undefined : value === 'none' ? 'slack' : 'by-tide';
 }
 
 define('homeleg-conditions-form', ConditionsForm);

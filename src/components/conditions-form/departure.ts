@@ -16,12 +16,6 @@ export function departureAt(reading: string, offset: (local: Date) => number = d
   return `${reading.slice(0, 16)}:00${offsetText(offset(local))}`;
 }
 
-/** "UTC+02:00", or nothing where the departure has none. */
-export function offsetOf(departure: string | undefined): string {
-  const zone = ISO.exec(departure ?? '')?.[2];
-  return zone === undefined ? '' : zone === 'Z' ? 'UTC' : `UTC${zone.replace('-', '\u2212')}`;
-}
-
 function deviceOffset(local: Date): number {
   return -local.getTimezoneOffset();
 }

@@ -16,43 +16,48 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { compassPoint } from '../words/en.ts';
 import { commonWords, conditionWords } from '../words/en-forms.ts';
+import { windWords } from '../words/en-water.ts';
 
 /** A direction, degrees true, and how strong, m/s. */
 export interface Flow {
   readonly deg: number;
   readonly speed: number;
 }
-type Mode = 'unknown' | 'none' | 'known';
-export type FlowEdited = CustomEvent<{ value: 'none' | Flow | undefined }>;
+/** `changing`: by the hour, told elsewhere. */
+export type FlowTold = 'none' | 'changing' | Flow | undefined;
+type Mode = 'unknown' | 'none' | 'changing' | 'known';
+export type FlowEdited = CustomEvent<{ value: FlowTold }>;
 
 const POINTS = Array.from({ length: 16 }, (_, i) => i * 22.5);
 /** Above these a figure is a slip: no small boat plans for storm force or a 12 kn stream. */
 const STRONGEST = { wind: 32, stream: 12 * KNOT } as const;
 
 /**
- * @summary Wind or stream: not known, none, or a direction and how strong.
+ * @summary Wind or stream: not known, none, a direction and how strong, or changing by the hour.
  * @fires flow-edited - the user changed it; undefined while not known or half filled in
  */
 export class FlowField extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles];
 
   @property() kind: 'wind' | 'stream' = 'wind';
-  @property({ attribute: false }) value: 'none' | Flow | undefined;
+  @property({ attribute: false }) value: FlowTold;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
 
   #mode: Mode = 'unknown';
   #deg: number | undefined;
   #speed: number | undefined;
   /** What was told last, so that its echo does not wipe a field half filled in. */
-  #told: 'none' | Flow | undefined;
+  #told: FlowTold;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('value') || same(this.value, this.#told)) return;
     this.#told = this.value;
-    this.#mode = this.value === undefined ? 'unknown' : this.value === 'none' ? 'none' : 'known';
+    this.#mode = typeof this.value === 'object' ? 'known' : (this.value ?? 'unknown');
     const flow = typeof this.value === 'object' ? this.value : undefined;
-    this.#deg = flow?.deg;
-    this.#speed = flow?.speed;
+    // What was typed before is there again where somebody comes back to it.
+    if (!flow) return;
+    this.#deg = flow.deg;
+    this.#speed = flow.speed;
   }
 
   override render() {
@@ -64,7 +69,8 @@ export class FlowField extends SpeakingElement {
           .choices=${[
             { value: 'unknown', label: commonWords.notKnown },
             { value: 'none', label: wind ? conditionWords.calm : conditionWords.slack },
-            { value: 'known', label: conditionWords.known },
+            { value: 'known', label: wind ? conditionWords.oneWind : conditionWords.oneStream },
+            { value: 'changing', label: wind ? windWords.byTime : windWords.byTide },
           ]}
           .value=${this.#mode}
           @choice-made=${(event: ChoiceMade) => this.#edit(() => (this.#mode = event.detail.value as Mode))}
@@ -152,14 +158,14 @@ export class FlowField extends SpeakingElement {
   }
 
   /** Half filled in is not known, never calm. */
-  #whole(): 'none' | Flow | undefined {
-    if (this.#mode !== 'known') return this.#mode === 'none' ? 'none' : undefined;
+  #whole(): FlowTold {
+    if (this.#mode !== 'known') return this.#mode === 'unknown' ? undefined : this.#mode;
     if (this.#deg === undefined || this.#speed === undefined) return undefined;
     return { deg: this.#deg % 360, speed: this.#speed };
   }
 }
 
-function same(a: 'none' | Flow | undefined, b: 'none' | Flow | undefined): boolean {
+function same(a: FlowTold, b: FlowTold): boolean {
   if (typeof a !== 'object' || typeof b !== 'object') return a === b;
   return a.deg === b.deg && a.speed === b.speed;
 }

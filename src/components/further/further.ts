@@ -10,6 +10,7 @@ import '../how-sure/how-sure.ts';
 import '../minimums/minimums.ts';
 import '../mishaps/mishaps.ts';
 import '../speed-choice/speed-choice.ts';
+import '../start-times/start-times.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -19,7 +20,7 @@ import { furtherWords as words } from '../words/en-further.ts';
 import { Ask } from './ask.ts';
 import { furtherStyles } from './further.styles.ts';
 
-const SECTIONS = ['minimums', 'mishaps', 'sure', 'speed', 'here'] as const;
+const SECTIONS = ['minimums', 'start', 'mishaps', 'sure', 'speed', 'here'] as const;
 type Section = (typeof SECTIONS)[number];
 
 /**
@@ -96,6 +97,8 @@ export class Further extends SpeakingElement {
     switch (section) {
       case 'minimums':
         return html`<homeleg-minimums .ask=${ask} .measures=${measures}></homeleg-minimums>`;
+      case 'start':
+        return html`<homeleg-start-times .ask=${ask} .measures=${measures}></homeleg-start-times>`;
       case 'mishaps':
         return html`<homeleg-mishaps .ask=${ask} .measures=${measures}></homeleg-mishaps>`;
       case 'sure':

@@ -28,6 +28,16 @@ export const legTableStyles = css`
     white-space: normal;
   }
 
+  thead th.figure,
+  .band {
+    white-space: normal;
+  }
+
+  th,
+  td {
+    padding-inline: 5px;
+  }
+
   tbody th {
     color: var(--_ink);
     text-align: start;

@@ -16,6 +16,17 @@ import { legWords as words } from './words.ts';
 /** Rows of one part of the trip on the screen before somebody asks for all. The rest are there, for paper. */
 const FIRST = 15;
 
+/** Columns that only some trips have. */
+interface Shown {
+  readonly limited: boolean;
+  readonly flowing: boolean;
+}
+
+/** Columns between what is left and the end, the sea's among them. */
+function after({ limited, flowing }: Shown): number {
+  return 1 + Number(limited) + Number(flowing);
+}
+
 /**
  * @summary Every stretch of the trip with its course, speeds, time and use, and what is left after it. In a narrow
  * place each row becomes a card.
@@ -37,6 +48,8 @@ export class LegTable extends SpeakingElement {
     if (!plan) return html`<div class="empty">${words.empty}</div>`;
     const groups = legGroups(plan, this.names);
     const limited = plan.legs.some((leg) => leg.limit !== undefined);
+    const flowing = plan.legs.some((leg) => leg.stream !== undefined);
+    const shown = { limited, flowing };
     const long = groups.some((group) => group.rows.length > FIRST);
     // Roles are spelled out: drawn as cards, the rows would lose them.
     return html`
@@ -46,12 +59,13 @@ export class LegTable extends SpeakingElement {
           <tr role="row">
             ${this.#head(words.leg, false)} ${this.#head(words.starts)} ${this.#head(words.steer)}
             ${this.#head(words.distance)} ${this.#head(words.through)} ${this.#head(words.over)}
-            ${this.#head(words.time)} ${this.#head(words.use)} ${this.#head(words.left)} ${this.#head(words.engine)}
+            ${this.#head(words.time)} ${this.#head(words.use)} ${this.#head(words.left)}
+            ${this.#head(words.sea)} ${flowing ? this.#head(words.stream) : nothing} ${this.#head(words.engine)}
             ${limited ? this.#head(words.limit, false) : nothing}
           </tr>
         </thead>
-        ${groups.map((group) => this.#group(group, plan, limited))}
-        ${this.#total(plan, limited)}
+        ${groups.map((group) => this.#group(group, plan, shown))}
+        ${this.#total(plan, shown)}
       </table>
       ${
         long
@@ -74,11 +88,11 @@ export class LegTable extends SpeakingElement {
     </td>`;
   }
 
-  #group(group: LegGroup, plan: Plan, limited: boolean) {
+  #group(group: LegGroup, plan: Plan, shown: Shown) {
     const { measures } = this;
     const name = words[group.part];
     return html`<tbody role="rowgroup" class=${group.part}>
-      ${group.rows.map((row, i) => this.#row(row, plan, limited, i >= FIRST))}
+      ${group.rows.map((row, i) => this.#row(row, plan, shown, i >= FIRST))}
       <tr role="row" class="sum">
         <th role="rowheader" scope="row">${name}</th>
         <td role="cell" class="gap" colspan="2"></td>
@@ -86,12 +100,12 @@ export class LegTable extends SpeakingElement {
         <td role="cell" class="gap" colspan="2"></td>
         ${this.#cell(words.time, measures.time(group.time))}
         ${this.#cell(words.use, measures.show('amount', group.use, plan.store))}
-        <td role="cell" class="gap" colspan=${limited ? 3 : 2}></td>
+        <td role="cell" class="gap" colspan=${2 + after(shown)}></td>
       </tr>
     </tbody>`;
   }
 
-  #row({ leg, number, ends }: LegRow, { store }: Plan, limited: boolean, late: boolean) {
+  #row({ leg, number, ends }: LegRow, { store }: Plan, { limited, flowing }: Shown, late: boolean) {
     const { measures: m } = this;
     const rpm = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 0 }).format(Math.round(leg.rpm / 10) * 10);
     const running = `${m.show('share', leg.throttle)}, ${regimeText(leg.regime)}`;
@@ -109,6 +123,8 @@ export class LegTable extends SpeakingElement {
       ${this.#cell(words.time, html`${m.time(leg.time)}${this.#stop(leg)}`)}
       ${this.#cell(words.use, m.show('amount', leg.use, store))}
       ${this.#cell(words.left, this.#left(leg.left, store))}
+      ${this.#cell(words.sea, this.#sea(leg))}
+      ${flowing ? this.#cell(words.stream, this.#stream(leg)) : nothing}
       ${this.#cell(words.engine, html`${words.rpm(rpm)}<span class="band">${running}</span>`)}
       ${limited ? this.#limitCell(leg) : nothing}
     </tr>`;
@@ -118,6 +134,20 @@ export class LegTable extends SpeakingElement {
     const median = this.measures.show('amount', left.median, store);
     const known = Number.isFinite(left.low) && Number.isFinite(left.high);
     return known ? html`${median}<span class="band">${this.measures.band('amount', left, store)}</span>` : median;
+  }
+
+  #sea({ waveHeight, headwind }: LegPlan) {
+    const { measures: m } = this;
+    const waves = waveHeight > 0 ? m.show('length', waveHeight) : words.seaFlat;
+    const speed = m.show('speed', Math.abs(headwind));
+    if (!Number.isFinite(headwind) || Math.abs(headwind) < 0.05) return waves;
+    return html`${waves}<span class="band">${headwind > 0 ? words.ahead(speed) : words.astern(speed)}</span>`;
+  }
+
+  #stream({ stream }: LegPlan) {
+    const { measures: m } = this;
+    if (!stream || stream.rate < 0.02) return words.slack;
+    return html`${m.show('speed', stream.rate)}<span class="band">${words.towards(m.bearing(stream.setDeg))}</span>`;
   }
 
   #stop({ stop }: LegPlan) {
@@ -130,7 +160,7 @@ export class LegTable extends SpeakingElement {
     return this.#cell(words.limit, limitName ? html`${speed}<span class="band">${limitName}</span>` : speed, false);
   }
 
-  #total(plan: Plan, limited: boolean) {
+  #total(plan: Plan, shown: Shown) {
     const { measures: m } = this;
     const { store } = plan;
     return html`<tfoot role="rowgroup">
@@ -138,7 +168,7 @@ export class LegTable extends SpeakingElement {
         <th role="rowheader" scope="row">${words.manoeuvring}</th>
         <td role="cell" class="gap" colspan="6"></td>
         ${this.#cell(words.use, m.show('amount', plan.manoeuvring, store))}
-        <td role="cell" class="gap" colspan=${limited ? 3 : 2}></td>
+        <td role="cell" class="gap" colspan=${2 + after(shown)}></td>
       </tr>
       <tr role="row" class="sum total">
         <th role="rowheader" scope="row">${words.total}</th>
@@ -148,7 +178,7 @@ export class LegTable extends SpeakingElement {
         ${this.#cell(words.time, m.time(plan.time))}
         ${this.#cell(words.use, m.show('amount', plan.need.median, store))}
         ${this.#cell(words.left, this.#left(plan.left, store))}
-        <td role="cell" class="gap" colspan=${limited ? 2 : 1}></td>
+        <td role="cell" class="gap" colspan=${1 + after(shown)}></td>
       </tr>
     </tfoot>`;
   }

@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { type Minimum, minimums } from '../../core/trip/minimums.ts';
+import { type NearestLanding, nearestLandings } from '../../core/trip/nearest-landing.ts';
 import { endsAtHome } from '../answer/sentences.ts';
 import { levelMark } from '../answer/verdict-mark.ts';
 import { define } from '../define.ts';
@@ -14,10 +15,13 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { commonWords } from '../words/en-forms.ts';
 import { furtherWords, minimumsWords as words } from '../words/en-further.ts';
+import { landingWords } from '../words/en-water.ts';
 import { minimumsStyles } from './minimums.styles.ts';
 
 /** Rows on the screen before somebody asks for all. The rest are there, for paper. */
 const FIRST = 12;
+/** A landing as near as this is where the waypoint is, m. */
+const AT = 30;
 
 /** @summary For every waypoint the least to go on with, the latest time, and the least to get home with. */
 export class Minimums extends SpeakingElement {
@@ -28,12 +32,46 @@ export class Minimums extends SpeakingElement {
 
   @state() private all = false;
 
+  /** Of each row, as far as they are found. */
+  @state() private landings: readonly (NearestLanding | undefined)[] = [];
+
   #rows: readonly Minimum[] = [];
+  #visit = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // What was left unfinished goes on.
+    if (this.landings.length < this.#rows.length) void this.#findLandings();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#visit++;
+  }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('ask')) return;
     const standing = this.ask?.standing;
     this.#rows = standing ? minimums(standing) : [];
+    this.landings = [];
+    void this.#findLandings();
+  }
+
+  /** Ways round land are searched a waypoint in each turn of the page, so that nobody waits for them. */
+  async #findLandings(): Promise<void> {
+    const visit = ++this.#visit;
+    const standing = this.ask?.standing;
+    if (!standing || !this.ask?.waters) return;
+    const found: (NearestLanding | undefined)[] = [];
+    const work = nearestLandings(standing, this.#rows);
+    for (;;) {
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      if (visit !== this.#visit) return;
+      const { done, value } = work.next();
+      if (done) break;
+      found.push(value);
+    }
+    this.landings = found;
   }
 
   override render() {
@@ -51,10 +89,12 @@ export class Minimums extends SpeakingElement {
         <tr role="row">
           ${head(words.point, false)} ${head(words.arrival)} ${head(words.left)} ${head(words.goOn)}
           ${timed ? head(words.latest) : nothing} ${head(words.home)} ${head(words.easy)}
+          ${this.#landed ? head(landingWords.nearest, false) : nothing}
         </tr>
       </thead>
       <tbody role="rowgroup">${this.#rows.map((row, i) => this.#row(row, i, ask, timed))}</tbody>
     </table>
+    ${this.#landed ? html`<p class="hint">${landingWords.note}</p>` : nothing}
     ${
       long
         ? html`<button type="button" class="quiet" aria-expanded=${this.all} @click=${this.#allToggled}>
@@ -82,7 +122,28 @@ export class Minimums extends SpeakingElement {
       ${this.#turn(outward ? amount(row.goOn) : undefined)}
       ${timed ? this.#turn(outward ? latest : undefined) : nothing}
       ${cell(words.home, amount(row.home))} ${cell(words.easy, amount(row.homeEasy))}
+      ${this.#landed ? cell(landingWords.nearest, this.#landing(this.landings[i], plan), 'whole') : nothing}
     </tr>`;
+  }
+
+  get #landed(): boolean {
+    return this.landings.some((landing) => landing !== undefined);
+  }
+
+  #landing(landing: NearestLanding | undefined, { store }: Ask['plan']) {
+    if (!landing) return landingWords.none;
+    const { measures: m } = this;
+    const { name, distance, need, time, fuel, power, usable, shoals } = landing;
+    const offers = [fuel && landingWords.fuel, power && landingWords.power].filter((offer) => offer !== false);
+    const figures =
+      distance < AT
+        ? landingWords.there
+        : Number.isFinite(need)
+          ? landingWords.figures(m.show('distance', distance), m.show('amount', need, store), m.time(time))
+          : landingWords.noWay;
+    const notes = [...offers, shoals.length > 0 && landingWords.over(shoals.join(', ')), usable].filter(Boolean);
+    return html`${name}<span class="sub">${figures}</span>
+      ${notes.length > 0 ? html`<span class="sub">${notes.join('; ')}</span>` : nothing}`;
   }
 
   /** Said in words where rows are cards. */

@@ -1,5 +1,6 @@
-import type { Plan, Trip } from '../../core/trip/shapes.ts';
+import type { LegPlan, Plan, Trip } from '../../core/trip/shapes.ts';
 import { badCaseSentence, chanceSentence, leftSentence, timeSentence } from '../answer/sentences.ts';
+import { conditionsLines } from '../conditions-form/conditions-lines.ts';
 import type { Measures } from '../units/measures.ts';
 import {
   assumptionText,
@@ -14,6 +15,7 @@ import {
   verdictWords,
 } from '../words/en.ts';
 import { planTextWords as words } from '../words/en-plan-text.ts';
+import { dayWords } from '../words/en-water.ts';
 
 /** The whole plan as plain text, for a terminal, a message or a printer without pictures. */
 export function planText(plan: Plan, trip: Trip, m: Measures): string {
@@ -22,6 +24,9 @@ export function planText(plan: Plan, trip: Trip, m: Measures): string {
     '',
     words.why,
     ...bullets(reasons(plan, m), words.nothingAgainst),
+    '',
+    dayWords.title,
+    ...bullets(conditionsLines(trip.conditions, m), ''),
     '',
     words.legs,
     ...legs(plan, m),
@@ -76,10 +81,18 @@ function legs(plan: Plan, m: Measures): string[] {
     m.time(leg.time),
     words.uses(m.show('amount', leg.use, plan.store)),
     words.left(m.show('amount', leg.left.median, plan.store)),
-    [regimeText(leg.regime), leg.limitName].filter(Boolean).join(', '),
+    [regimeText(leg.regime), leg.limitName, seaOn(leg, m), streamOn(leg, m)].filter(Boolean).join(', '),
   ]);
   const widths = rows.reduce<number[]>((w, row) => row.map((cell, i) => Math.max(w[i] ?? 0, cell.length)), []);
   return rows.map((row) => `  ${row.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ')}`.trimEnd());
+}
+
+function seaOn({ waveHeight }: LegPlan, m: Measures): string {
+  return waveHeight > 0 ? words.waves(m.show('length', waveHeight)) : '';
+}
+
+function streamOn({ stream }: LegPlan, m: Measures): string {
+  return stream ? words.stream(m.show('speed', stream.rate), m.bearing(stream.setDeg)) : '';
 }
 
 function margins(plan: Plan, trip: Trip, m: Measures): string[] {

@@ -19,6 +19,7 @@ import { undoKey } from '../route-map/map-keys.ts';
 import { stillLive } from '../route-map/route-history.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
 import type { SpeedTaken } from '../speed-choice/speed-choice.ts';
+import type { DepartureTaken } from '../start-times/start-times.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { AssumptionWanted } from '../trip-details/trip-details.ts';
@@ -42,7 +43,7 @@ import { passageCard } from './passage-card.ts';
 import { PlanMaker } from './plan-maker.ts';
 import { plannerStyles } from './planner.styles.ts';
 import { seated } from './seated.ts';
-import { ASSUMED_IN, hazardsOf, plannedSpeed } from './shown.ts';
+import { ASSUMED_IN, hazardsOf, plannedSpeed, tidal } from './shown.ts';
 import { cardStates } from './states.ts';
 import { sameTrip, TripHistory } from './trip-history.ts';
 import { type StepWanted, type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
@@ -75,6 +76,8 @@ export class Planner extends SpeakingElement {
   /** Address of map pictures with {z}, {x}, {y}; loaded only once the user asks for them or this is set. */
   @property() tiles = '';
   @property({ attribute: 'tiles-attribution' }) tilesAttribution = '';
+  /** Address of a forecast of wind with {lat} and {lon}, and {from} and {to} if it wants them; asked only at a press. */
+  @property({ attribute: 'forecast-source' }) forecastSource = '';
   @property() center = '';
   @property({ type: Number }) zoom: number | undefined;
   /** Address of a boat profile: the measured boat to plan with. */
@@ -214,6 +217,7 @@ export class Planner extends SpeakingElement {
             <h2>${words.details}</h2>
             <homeleg-trip-details
               .plan=${plan}
+              .conditions=${trip.conditions}
               .measures=${measures}
               .departure=${trip.conditions.departure}
               @assumption-wanted=${this.#assumptionWanted}
@@ -301,7 +305,7 @@ export class Planner extends SpeakingElement {
   #asks(trip: Trip, plan: Plan | undefined) {
     const measures = this.#measures;
     const { origin } = this.draft;
-    const states = cardStates(trip, measures);
+    const states = cardStates(trip, measures, plan);
     const electric = trip.craft.drive.kind === 'electric';
     return [
       this.#card(
@@ -389,6 +393,11 @@ export class Planner extends SpeakingElement {
         states.day,
         html`<homeleg-conditions-form
           .conditions=${trip.conditions}
+          .duration=${plan?.time}
+          .place=${trip.route.waypoints[0]}
+          .forecastSource=${this.forecastSource}
+          ?waters-told=${this.loadedWaters !== undefined}
+          ?tidal=${tidal(this.loadedWaters)}
           ?electric=${electric}
           .measures=${measures}
           @conditions-edited=${this.#conditionsEdited}
@@ -418,6 +427,7 @@ export class Planner extends SpeakingElement {
       .settled=${settled}
       .measures=${this.#measures}
       @speed-taken=${this.#speedTaken}
+      @departure-taken=${this.#departureTaken}
     ></homeleg-further>`;
     return this.#wide('further', words.further, words.furtherState, inside);
   }
@@ -572,6 +582,11 @@ export class Planner extends SpeakingElement {
 
   #speedTaken({ detail }: SpeedTaken): void {
     this.#change({ ...this.draft.trip, route: detail.route });
+  }
+
+  #departureTaken({ detail }: DepartureTaken): void {
+    const { trip } = this.draft;
+    this.#change({ ...trip, conditions: { ...trip.conditions, ...detail } });
   }
 
   #craftEdited({ detail }: CraftEdited): void {

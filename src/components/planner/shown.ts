@@ -1,4 +1,4 @@
-import type { Route } from '../../core/route/shapes.ts';
+import type { Route, WatersFile } from '../../core/route/shapes.ts';
 import type { Assumption, Plan } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { reasonText } from '../words/en.ts';
@@ -12,6 +12,9 @@ export const ASSUMED_IN: Partial<Record<Assumption['code'], 'boat' | 'aboard' | 
   wind: 'day',
   stream: 'day',
   sea: 'day',
+  'sea-from-wind': 'day',
+  'stream-by-tide': 'day',
+  daylight: 'day',
   'speed-in-waves': 'day',
   'battery-temperature': 'day',
   'keep-out-season': 'day',
@@ -32,4 +35,11 @@ export function hazardsOf(plan: Plan | undefined, measures: Measures) {
   return (plan?.reasons ?? [])
     .filter((reason) => reason.at !== undefined && reason.level !== 'note')
     .map((reason) => ({ at: reason.at!, text: reasonText(reason, measures, plan!.store) }));
+}
+
+/** Whether anything in these waters goes by the tide. */
+export function tidal(waters: WatersFile | undefined): boolean {
+  return (waters?.features ?? []).some(
+    ({ properties }) => properties?.kind === 'stream' || properties?.dries_m !== undefined,
+  );
 }

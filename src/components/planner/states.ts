@@ -1,4 +1,4 @@
-import type { Trip } from '../../core/trip/shapes.ts';
+import type { Plan, ReasonCode, Trip } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { reserveRuleText } from '../words/en.ts';
 import { dataName } from '../words/en-data.ts';
@@ -10,19 +10,37 @@ export interface CardState {
   readonly asks: boolean;
 }
 
-export function cardStates(trip: Trip, m: Measures): Record<'boat' | 'aboard' | 'route' | 'day' | 'kept', CardState> {
+/** What the plan says of the day that only the user can give. */
+const ASKED: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
+  'wind-unknown',
+  'stream-unknown',
+  'sea-unknown',
+  'swell-unknown',
+  'departure-unknown',
+  'temperature-unknown',
+  'forecast-short',
+  'streams-short',
+]);
+
+export function cardStates(
+  trip: Trip,
+  m: Measures,
+  plan?: Plan,
+): Record<'boat' | 'aboard' | 'route' | 'day' | 'kept', CardState> {
   const { craft, load, route, conditions, policy } = trip;
   const people = load.items.filter((item) => item.kind === 'adult' || item.kind === 'child').length;
   const mass = load.items.reduce((sum, item) => sum + item.mass, 0);
   const seatless = load.items.filter((item) => !item.station && !item.at).length;
   const plate = craft.hull.plate === undefined;
   const electric = craft.drive.kind === 'electric';
-  const missing = [
+  const asked = plan?.reasons.filter(({ code }) => ASKED.has(code)).length;
+  const ungiven = [
     conditions.wind === undefined,
     conditions.stream === undefined,
     conditions.sea === undefined,
     electric && conditions.batteryTemperatureC === undefined,
   ].filter(Boolean).length;
+  const missing = asked ?? ungiven;
   const fill = load.fill === undefined ? words.fillMissing : m.show('share', load.fill);
   const rules = policy.reserve.length > 0 ? policy.reserve : [{ kind: 'thirds' } as const];
   return {

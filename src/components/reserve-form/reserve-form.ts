@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
-import { DRAWN_FACTOR, MANOEUVRING } from '../../core/trip/defaults.ts';
+import { DEPTH_WANTED, DRAWN_FACTOR, MANOEUVRING } from '../../core/trip/defaults.ts';
 import type { Policy, ReserveRule } from '../../core/trip/shapes.ts';
 import { HOUR, MINUTE } from '../../core/units/convert.ts';
 import { define } from '../define.ts';
@@ -167,6 +167,16 @@ export class ReserveForm extends SpeakingElement {
           @quantity-typed=${({ detail }: QuantityTyped) => this.#change({ ...policy, maxWave: detail.value })}
         ></homeleg-quantity-field>
         <homeleg-quantity-field
+          label=${reserveWords.depth}
+          measure="length"
+          min="0.1"
+          max="10"
+          hint=${reserveWords.ifEmpty(measures.show('length', DEPTH_WANTED))}
+          .measures=${measures}
+          .value=${policy.depth}
+          @quantity-typed=${({ detail }: QuantityTyped) => this.#change({ ...policy, depth: detail.value })}
+        ></homeleg-quantity-field>
+        <homeleg-quantity-field
           label=${reserveWords.timeAllowed}
           measure="time"
           unit="h"
@@ -191,11 +201,12 @@ export class ReserveForm extends SpeakingElement {
 /** The host's rules and limits, one line each. */
 function fixedLines(tighten: Partial<Policy>, m: Measures): readonly string[] {
   const lines = (tighten.reserve ?? []).map((rule) => capital(reserveRuleText(rule, m)));
-  const { manoeuvring, drawnFactor, maxWind, maxWave, timeAllowed } = tighten;
+  const { manoeuvring, drawnFactor, maxWind, maxWave, depth, timeAllowed } = tighten;
   if (manoeuvring !== undefined) lines.push(`${reserveWords.manoeuvring}: ${m.time(manoeuvring)}`);
   if (drawnFactor !== undefined) lines.push(`${reserveWords.drawnFactor} ${m.show('share', drawnFactor - 1)}`);
   if (maxWind !== undefined) lines.push(`${reserveWords.maxWind}: ${m.show('speed', maxWind)}`);
   if (maxWave !== undefined) lines.push(`${reserveWords.maxWave}: ${m.show('length', maxWave)}`);
+  if (depth !== undefined) lines.push(`${reserveWords.depth}: ${m.show('length', depth)}`);
   if (timeAllowed !== undefined) lines.push(`${reserveWords.timeAllowed}: ${m.time(timeAllowed)}`);
   return lines;
 }

@@ -117,6 +117,12 @@ export const tripDetailsStyles = css`
     }
   }
 
+  @media screen {
+    .on-paper {
+      display: none;
+    }
+  }
+
   @media print {
     :host {
       color-scheme: only light;

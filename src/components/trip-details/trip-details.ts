@@ -1,6 +1,8 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Assumption, Plan } from '../../core/trip/shapes.ts';
+import type { Conditions } from '../../core/water/shapes.ts';
+import { conditionsLines } from '../conditions-form/conditions-lines.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -8,6 +10,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { assumptionText, tippingText } from '../words/en.ts';
+import { dayWords } from '../words/en-water.ts';
 import { balanceFigures, type KeyFigure, keyFigures, unsettled } from './key-figures.ts';
 import { tripDetailsStyles } from './trip-details.styles.ts';
 import { detailWords as words } from './words.ts';
@@ -26,6 +29,8 @@ export class TripDetails extends SpeakingElement {
   @property({ attribute: false }) measures: Measures = NAUTICAL;
   /** ISO 8601 with offset; without it times since departure. */
   @property() departure: string | undefined;
+  /** What was given about the day; told on paper, where the form is not. */
+  @property({ attribute: false }) conditions: Conditions | undefined;
 
   override render() {
     const { plan, measures } = this;
@@ -44,6 +49,7 @@ export class TripDetails extends SpeakingElement {
           </dl>
         </section>
       </div>
+      ${this.conditions ? this.#day(this.conditions) : nothing}
       <section>
         <h3>${words.assumptions}</h3>
         ${this.#assumptions(plan)}
@@ -57,6 +63,15 @@ export class TripDetails extends SpeakingElement {
       <dd class="figure">${figure}</dd>
       ${notes.map((note) => html`<dd>${note}</dd>`)}
     </div>`;
+  }
+
+  #day(conditions: Conditions) {
+    return html`<section class="on-paper">
+      <h3>${dayWords.title}</h3>
+      <ul>
+        ${conditionsLines(conditions, this.measures).map((line) => html`<li>${line}</li>`)}
+      </ul>
+    </section>`;
   }
 
   #tipping(plan: Plan) {

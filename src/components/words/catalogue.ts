@@ -25,6 +25,7 @@ import type * as share from './en-share.ts';
 import type * as site from './en-site.ts';
 import type * as trials from './en-trials.ts';
 import type * as units from './en-units.ts';
+import type * as water from './en-water.ts';
 
 type Modules = typeof curve &
   typeof fuelBar &
@@ -52,7 +53,8 @@ type Modules = typeof curve &
   typeof share &
   typeof site &
   typeof trials &
-  typeof units;
+  typeof units &
+  typeof water;
 
 /** Every word of the elements: the groups by name, as one whole language has to give them. */
 export type Catalogue = {

@@ -128,10 +128,11 @@ export const fillWords = spoken('fillWords', {
 
 export const conditionWords = spoken('conditionWords', {
   departure: 'Departure',
-  departureHint: 'Date and clock time on this device',
   wind: 'Wind',
   calm: 'Calm',
   known: 'I know it',
+  oneWind: 'One wind',
+  oneStream: 'One stream',
   windFrom: 'Blows from',
   windSpeed: 'Wind speed',
   force: 'Beaufort force',
@@ -173,5 +174,6 @@ export const reserveWords = spoken('reserveWords', {
   limits: 'Your own limits',
   maxWind: 'Most wind',
   maxWave: 'Highest waves',
+  depth: 'Least water under way',
   timeAllowed: 'Due back after',
 });

@@ -10,6 +10,7 @@ export const furtherWords = spoken('furtherWords', {
   unusable: 'The route cannot be sailed as planned, so there is nothing to work out here.',
   working: 'Working it out',
   minimums: 'Least aboard at each point',
+  start: 'When to leave?',
   mishaps: 'If something goes wrong',
   sure: 'How sure is it?',
   speed: 'Which speed?',

@@ -22,7 +22,7 @@ export const plannerWords = spoken('plannerWords', {
   load: 'The load: where to sit, what it may carry',
   details: 'How far, how much, what if',
   further: 'Ask further',
-  furtherState: 'least aboard on the way, mishaps, how sure, which speed, check under way',
+  furtherState: 'least aboard on the way, when to leave, mishaps, how sure, which speed, check under way',
   passage: 'Leave word ashore',
   passageState: 'passage plan, calendar, files, link to this trip',
   units: 'Units',

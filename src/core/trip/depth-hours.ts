@@ -1,7 +1,8 @@
-import { type DepthWindows, depthWindows } from '../water/depth-windows.ts';
 import type { Interval } from '../water/depth-windows.ts';
+import { type DepthWindows, depthWindows } from '../water/depth-windows.ts';
 import type { HeightAt } from '../water/tide-height.ts';
-import { DEPTH_WANTED, WEATHER } from './judge-depth.ts';
+import { DEPTH_WANTED } from './defaults.ts';
+import { WEATHER } from './judge-depth.ts';
 import type { Prepared } from './prepare.ts';
 
 /** When a shoal on the route or a landing has water enough. */

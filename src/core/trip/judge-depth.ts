@@ -1,12 +1,11 @@
 import { legBetween } from '../route/distance.ts';
 import type { Hazard } from '../route/split-legs.ts';
 import type { HeightAt } from '../water/tide-height.ts';
+import { DEPTH_WANTED } from './defaults.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run } from './sail.ts';
 import type { Reason } from './shapes.ts';
 
-/** Water a small boat wants under way, m: hull 0.2, leg and propeller 0.3, and 0.3 under them (common practice, no source). */
-export const DEPTH_WANTED = 0.8;
 /** Pressure and wind move the sea by decimetres, m (common practice, no source). */
 export const WEATHER = 0.3;
 /** A trip runs early or late by these shares of the time it has taken. */

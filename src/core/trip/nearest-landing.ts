@@ -6,7 +6,7 @@ import type { LandingFeature, LatLon, PlannedSpeed } from '../route/shapes.ts';
 import { splitLegs } from '../route/split-legs.ts';
 import { takeRound } from '../route/take-round.ts';
 import { type Waters, zonesAlong } from '../route/waters.ts';
-import { DEPTH_WANTED } from './judge-depth.ts';
+import { DEPTH_WANTED } from './defaults.ts';
 import type { Prepared } from './prepare.ts';
 import { afloatIn, type Run, streamOn, wantedSpeed, weatherOn } from './sail.ts';
 import type { Amount } from './shapes.ts';

@@ -15,6 +15,8 @@ export interface StartTime {
   readonly time: number;
   /** Why the verdict is no better; of several first the one that goes by the hour. */
   readonly reason: Reason | undefined;
+  /** Some of it would be in the dark. */
+  readonly dark: boolean;
   /** The tide it was planned with, where that is worked out for each departure. */
   readonly tide?: Tide;
 }
@@ -68,6 +70,7 @@ export function* startTimes(trip: Trip, waters: Waters | undefined, day: StartDa
       left: left.median,
       time,
       reason: tellingOf(reasons, verdict),
+      dark: reasons.some(({ code }) => code === 'after-dark'),
       ...(tide && { tide }),
     };
   }

@@ -1,4 +1,4 @@
-import { DRAWN_FACTOR, MANOEUVRING } from './defaults.ts';
+import { DEPTH_WANTED, DRAWN_FACTOR, MANOEUVRING } from './defaults.ts';
 import type { Policy } from './shapes.ts';
 
 /**
@@ -15,6 +15,7 @@ export function tightened(policy: Policy, by: Partial<Policy>): Policy {
     drawnFactor: most(policy.drawnFactor, DRAWN_FACTOR, by.drawnFactor),
     maxWind: least(policy.maxWind, by.maxWind),
     maxWave: least(policy.maxWave, by.maxWave),
+    depth: most(policy.depth, DEPTH_WANTED, by.depth),
     timeAllowed: least(policy.timeAllowed, by.timeAllowed),
   };
 }

@@ -24,7 +24,10 @@ function overTheBar(): Trip {
 describe('hours with water enough', () => {
   it('at the landings of the haven agree with what they are said to be usable for, less the allowance for weather', () => {
     const spans = new Map(hoursOf(dayOut()).map(({ name, open }) => [name, open]));
-    for (const [name, usable] of [['Upper Quay', 4], ['Pell landing', 3]] as const) {
+    for (const [name, usable] of [
+      ['Upper Quay', 4],
+      ['Pell landing', 3],
+    ] as const) {
       const [only, ...more] = spans.get(name)!;
       expect(more).toEqual([]);
       const half = (only!.to - only!.from) / 2 / HOUR;
@@ -48,7 +51,7 @@ describe('hours with water enough', () => {
       );
     const [little, much] = [open(0.5), open(1.5)];
     expect(little.length).toBe(3);
-    little.forEach((hours, i) => expect(hours).toBeGreaterThan(much[i]!));
+    for (const [i, hours] of little.entries()) expect(hours).toBeGreaterThan(much[i]!);
   });
 
   it('are not told where no height of the tide is', () => {

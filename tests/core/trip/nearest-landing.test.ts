@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { zonesAlong } from '../../../src/core/route/waters.ts';
 import { nearestLandings } from '../../../src/core/trip/nearest-landing.ts';
-import { type Standing, standingOf } from '../../../src/core/trip/standing.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
+import { type Standing, standingOf } from '../../../src/core/trip/standing.ts';
 import { haven } from '../../trips.ts';
 import { dayOut } from './day-on-the-water.ts';
 

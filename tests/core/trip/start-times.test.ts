@@ -28,11 +28,9 @@ describe('the departures of a day', () => {
     const trip = dayOut();
     const starts = [...startTimes(trip, haven())];
     const noon = starts.find(({ departure }) => departure.includes('T12:00'))!;
-    const plan = planTrip(
-      { ...trip, conditions: { ...trip.conditions, departure: noon.departure } },
-      haven(),
-      { quick: true },
-    );
+    const plan = planTrip({ ...trip, conditions: { ...trip.conditions, departure: noon.departure } }, haven(), {
+      quick: true,
+    });
     if (!plan.ok) throw new Error('no plan');
     expect(noon).toMatchObject({ verdict: plan.value.verdict, need: plan.value.need.median, time: plan.value.time });
   });
