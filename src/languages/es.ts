@@ -517,7 +517,6 @@ export const words: Draft = {
   },
   conditionWords: {
     departure: 'Salida',
-    departureHint: 'Fecha y hora de este dispositivo',
     wind: 'Viento',
     calm: 'Calma',
     known: 'Lo sé',
