@@ -2,16 +2,18 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Curve } from '../../core/curve/shapes.ts';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
-import { planTrip } from '../../core/trip/plan-trip.ts';
+import { planInSteps, planTrip } from '../../core/trip/plan-trip.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { tripCurve } from '../../core/trip/trip-curve.ts';
-import type { Problem } from '../../core/units/result.ts';
+import type { Problem, Result } from '../../core/units/result.ts';
 import type { Measured } from './fitter.ts';
 
 type Fitter = typeof import('./fitter.ts');
 
 /** Rest after the last change before the slower figures (payload, tipping values) are worked out, ms. */
 const REST = 140;
+/** Work between two breaths of the page, ms. */
+const SLICE = 8;
 
 /**
  * Makes plans: the verdict at once, the slower figures when the hand rests. Between the two the last slow figures stand
@@ -53,6 +55,11 @@ export class PlanMaker implements ReactiveController {
     return this.#waters;
   }
 
+  hostConnected(): void {
+    // An element moved in its page goes on where it was taken out.
+    if (!this.settled && this.#entered) this.make(this.#entered, this.#watersFile);
+  }
+
   hostDisconnected(): void {
     clearTimeout(this.#timer);
   }
@@ -70,16 +77,33 @@ export class PlanMaker implements ReactiveController {
     }
     const trip = this.#measure(entered);
     this.#trip = trip;
-    this.#take(true);
+    this.#take();
     this.#renewCurve(trip);
     this.settled = false;
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => {
-      this.#take(false);
-      this.settled = true;
-      this.#host.requestUpdate();
-      this.#told(this.plan);
-    }, REST);
+    const steps = planInSteps(trip, this.#waters);
+    this.#timer = setTimeout(() => this.#step(steps), REST);
+  }
+
+  /** The slower figures a few milliseconds at a time; another change stops them. */
+  #step(steps: Generator<void, Result<Plan>>): void {
+    const until = performance.now() + SLICE;
+    do {
+      const step = steps.next();
+      if (step.done) {
+        this.#settle(step.value);
+        return;
+      }
+    } while (performance.now() < until);
+    this.#timer = setTimeout(() => this.#step(steps));
+  }
+
+  #settle(result: Result<Plan>): void {
+    this.problems = result.ok ? [] : result.problems;
+    this.plan = result.ok ? result.value : undefined;
+    this.settled = true;
+    this.#host.requestUpdate();
+    this.#told(this.plan);
   }
 
   #measure(entered: Trip): Trip {
@@ -102,19 +126,18 @@ export class PlanMaker implements ReactiveController {
     this.#host.requestUpdate();
   }
 
-  #take(quick: boolean): void {
+  #take(): void {
     if (!this.#trip) return;
     const before = this.plan;
-    const result = planTrip(this.#trip, this.#waters, { quick });
+    const result = planTrip(this.#trip, this.#waters, { quick: true });
     this.problems = result.ok ? [] : result.problems;
     if (!result.ok) {
       this.plan = undefined;
       return;
     }
-    this.plan =
-      quick && before
-        ? { ...result.value, payload: before.payload, tipping: before.tipping, fillNeeded: before.fillNeeded }
-        : result.value;
+    this.plan = before
+      ? { ...result.value, payload: before.payload, tipping: before.tipping, fillNeeded: before.fillNeeded }
+      : result.value;
   }
 
   /** The curve does not depend on the route, so a dragged waypoint leaves it alone. */

@@ -16,7 +16,7 @@ import { payload } from './payload.ts';
 import type { Prepared } from './prepare.ts';
 import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
-import type { Plan, Trip } from './shapes.ts';
+import type { Payload, Plan, Trip } from './shapes.ts';
 import { usableDeviation, withGauge } from './spread.ts';
 import { type Standing, standingOf } from './standing.ts';
 import { tippingValues } from './tipping.ts';
@@ -36,18 +36,37 @@ const MOST_SURE = 0.99;
  * its door; without `waters` land, depth and shelter stay unchecked and the answer says so.
  */
 export function planTrip(trip: Trip, waters: Waters | undefined, options: PlanOptions = {}): Result<Plan> {
-  const found = standingOf(trip, waters, options.use);
-  return found.ok ? { ok: true, value: planOf(found.value, options) } : found;
+  const steps = planSteps(trip, waters, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
-function planOf(standing: Standing, options: PlanOptions): Plan {
+/**
+ * The same whole plan with rests on the way, so that a page stays quick under the finger: what takes longest, fill needed,
+ * payload and each tipping value, is a step of its own.
+ */
+export function planInSteps(trip: Trip, waters: Waters | undefined): Generator<void, Result<Plan>> {
+  return planSteps(trip, waters, {});
+}
+
+function* planSteps(trip: Trip, waters: Waters | undefined, options: PlanOptions): Generator<void, Result<Plan>> {
+  const found = standingOf(trip, waters, options.use);
+  if (!found.ok) return found;
+  return { ok: true, value: yield* planOf(found.value, options) };
+}
+
+function* planOf(standing: Standing, options: PlanOptions): Generator<void, Plan> {
   const { prepared, fuel, balance, floats, asked: all, climb, humpSpeed } = standing;
   const { run, usable, reserve } = fuel;
   const spread = withGauge(prepared, run, fuel.need, usable);
   const low = Math.min(needAt(spread, 0.1), run.need);
   const high = Math.max(needAt(spread, 0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
+  if (!options.quick) yield;
   const filled = options.quick ? undefined : fillNeeded(prepared, fuel, humpSpeed);
+  if (!options.quick) yield;
   const fixes = fixesOf(prepared, fuel, filled, options.quick ?? false);
   const reasons = ordered([
     ...judgeFuel(fuel, fixes),
@@ -57,6 +76,11 @@ function planOf(standing: Standing, options: PlanOptions): Plan {
     ...judgeLight(prepared, fuel),
   ]);
   const holds = options.quick ? undefined : holding(prepared, run, all);
+  const spare: Payload = holds
+    ? payload(prepared, fuel, balance, { holds, floats, humpSpeed })
+    : { extra: undefined, binds: 'search-limit', counted: balance.counted };
+  if (holds) yield;
+  const tipping = holds ? yield* tippingValues(prepared, fuel, reasons, balance, { holds, floats, humpSpeed }) : [];
   return {
     verdict: verdictOf(reasons),
     reasons,
@@ -81,10 +105,8 @@ function planOf(standing: Standing, options: PlanOptions): Plan {
     halfway: turns?.halfway,
     range: run.possible ? ranges(prepared, run, usable - reserve) : { oneWay: 0, outAndHome: 0 },
     balance,
-    payload: holds
-      ? payload(prepared, fuel, balance, { holds, floats, humpSpeed })
-      : { extra: undefined, binds: 'search-limit', counted: balance.counted },
-    tipping: holds ? tippingValues(prepared, fuel, reasons, balance, { holds, floats, humpSpeed }) : [],
+    payload: spare,
+    tipping,
     fillNeeded: filled,
     assumptions: assumptions(prepared, fuel),
   };

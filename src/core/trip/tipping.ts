@@ -68,15 +68,15 @@ export interface TippingAsked {
 /**
  * Where the verdict turns, one thing changed at a time: people and gear (kg), every consumption (factor), wind and
  * stream (m/s), waves (m) and fill (share). A go or marginal trip is turned for the worse, a no-go for the better; a knob that cannot turn it
- * within reason is left out.
+ * within reason is left out. Rests after each, see `planInSteps`.
  */
-export function tippingValues(
+export function* tippingValues(
   prepared: Prepared,
   fuel: FuelVerdict,
   reasons: readonly Reason[],
   balance: LoadBalance,
   { holds, floats, humpSpeed }: TippingAsked,
-): readonly TippingValue[] {
+): Generator<void, readonly TippingValue[]> {
   const standing = verdictOf(reasons.filter((r) => !MOVED.has(r.code)));
   if (standing === 'no-go' || !fuel.run.possible) return [];
   const now = verdictOf(reasons);
@@ -84,6 +84,7 @@ export function tippingValues(
   for (const knob of knobs(prepared, fuel, balance, { holds, floats })) {
     const turned = turning(prepared, knob, { fuel, standing, now, humpSpeed });
     if (turned) found.push(turned);
+    yield;
   }
   return found;
 }
