@@ -12,7 +12,7 @@ export interface SearchText {
 
 /** Nothing to read in these: controls, pictures, what repeats on every page. */
 const LEFT_OUT =
-  'script, style, noscript, svg, nav, button, .back, .tally, .by-hand, .anchor, .tag, .law, .sources, .next, [data-trip], [aria-hidden]';
+  'script, style, noscript, svg, nav, button, .back, .tally, .by-hand, .anchor, .tag, .law, .sources, .next, .every-check, [data-trip], [aria-hidden]';
 
 /** What is written on the pages, cut at headings and at the points of checklists. */
 export function searchTexts(pages: readonly BuiltPage[]): readonly SearchText[] {

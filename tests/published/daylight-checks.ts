@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 import checks from '../../shared/checks/daylight-checks.json' with { type: 'json' };
 import { secondsOf } from '../../src/core/water/clock.ts';
 import { type Daylight, daylightOn } from '../../src/core/water/daylight.ts';
+import { told } from './told.ts';
 
 export interface DaylightCheck {
   readonly id: string;
@@ -37,6 +38,8 @@ export function holdsTimes(check: DaylightCheck): void {
     if (wanted === null) expect(value, `${check.id} ${name}`).toBeUndefined();
     else {
       const error = value! - secondsOf(wanted);
+      const clock = secondsOf(wanted) % 86_400;
+      told(check.id, name, clock, clock + error, 1);
       expect(Math.abs(error), `${check.id} ${name}: off by ${error} s`).toBeLessThanOrEqual(check.tolerance.seconds);
     }
   }

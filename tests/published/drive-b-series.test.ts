@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { kqOf, ktOf, openWater } from '../../src/core/drive/b-series.ts';
 import { check } from '../core/drive/checks.ts';
+import { told } from './told.ts';
 
 interface Screw {
   readonly pitch_ratio: number;
@@ -19,6 +20,7 @@ describe('open-water diagrams of Kuiper 1992, MARIN publication 92-001', () => {
       const { inputs, expected, tolerance } = check<Screw & { J: number[] }, { KT: number[] }>(id);
       const water = screw(inputs);
       inputs.J.forEach((j, i) => {
+        told(id, `KT at J ${j}`, expected.KT[i]!, ktOf(water, j));
         expect(Math.abs(ktOf(water, j) - expected.KT[i]!)).toBeLessThan(tolerance.KT_abs!);
       });
     },
@@ -33,9 +35,11 @@ describe('open-water diagrams of Bernitsas, Ray and Kinley 1981, University of M
     >(id);
     const water = screw(inputs);
     inputs.J_for_KT.forEach((j, i) => {
+      told(id, `KT at J ${j}`, expected.KT[i]!, ktOf(water, j));
       expect(Math.abs(ktOf(water, j) - expected.KT[i]!)).toBeLessThan(tolerance.KT_abs!);
     });
     inputs.J_for_KQ.forEach((j, i) => {
+      told(id, `5 KQ at J ${j}`, expected.KQ_times_5[i]!, 5 * kqOf(water, j));
       expect(Math.abs(5 * kqOf(water, j) - expected.KQ_times_5[i]!)).toBeLessThan(tolerance.KQ_times_5_abs!);
     });
   });

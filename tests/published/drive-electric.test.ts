@@ -7,6 +7,7 @@ import { SEA_WATER } from '../../src/core/units/constants.ts';
 import { HOUR, KNOT } from '../../src/core/units/convert.ts';
 import { check } from '../core/drive/checks.ts';
 import { battery, electricDrive } from '../core/drive/drives.ts';
+import { told } from './told.ts';
 
 describe("Peukert's law", () => {
   it("empties a 120 Ah battery in 0.3 h at 120 A (tutoring article 'Battery output vs discharge rate')", () => {
@@ -17,6 +18,7 @@ describe("Peukert's law", () => {
       current: inputs.current_A!,
       exponent: inputs.exponent!,
     });
+    told('peukert-01', 'time_h', expected.time_h!, time / HOUR);
     expect(Math.abs(time / HOUR - expected.time_h!)).toBeLessThan(tolerance.abs_h!);
   });
 
@@ -24,6 +26,8 @@ describe("Peukert's law", () => {
     const { inputs, expected, tolerance } = check('peukert-02');
     const current = inputs.current_A!;
     const time = peukertTimeFromOneAmpere(inputs.capacity_at_1A_Ah!, current, inputs.exponent!) / HOUR;
+    told('peukert-02', 'time_h', expected.time_h!, time);
+    told('peukert-02', 'delivered_Ah', expected.delivered_Ah!, time * current);
     expect(Math.abs(time / expected.time_h! - 1)).toBeLessThan(tolerance.relative!);
     expect(Math.abs((time * current) / expected.delivered_Ah! - 1)).toBeLessThan(tolerance.relative!);
   });
@@ -42,6 +46,7 @@ describe("Peukert's law", () => {
 
   it('falls short of that page for LFP: 0.90 of the energy is used here, 0.80 is its cautious advice', () => {
     const { expected } = check<unknown, { usable_depth: number[] }>('peukert-exponents');
+    told('peukert-exponents', 'usable depth, LFP', expected.usable_depth[3]!, CHEMISTRIES.lfp.use);
     expect(CHEMISTRIES.lfp.use - expected.usable_depth[3]!).toBeCloseTo(0.1, 6);
   });
 });
@@ -50,6 +55,7 @@ describe('cold batteries', () => {
   it('give about 80 of 100 Ah at 0 C (LFP storage guide of a battery maker)', () => {
     const { inputs, expected, tolerance } = check('cold-lfp-0C');
     const delivered = 100 * coldFactor('lfp', inputs.temperature_C!);
+    told('cold-lfp-0C', 'delivered_Ah', expected.delivered_Ah!, delivered);
     expect(Math.abs(delivered / expected.delivered_Ah! - 1)).toBeLessThan(tolerance.relative!);
   });
 
@@ -59,6 +65,12 @@ describe('cold batteries', () => {
     );
     inputs.temperature_C.forEach((temperature, i) => {
       const error = coldFactor('agm', temperature) - expected.capacity_factor[i]!;
+      told(
+        'cold-lead-table',
+        `capacity share at ${temperature} °C`,
+        expected.capacity_factor[i]!,
+        coldFactor('agm', temperature),
+      );
       expect(Math.abs(error)).toBeLessThanOrEqual(tolerance.abs!);
     });
   });

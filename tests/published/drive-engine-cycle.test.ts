@@ -5,6 +5,7 @@ import { fuelLaw } from '../../src/core/drive/petrol.ts';
 import { HORSEPOWER, HOUR, POUND } from '../../src/core/units/convert.ts';
 import { check } from '../core/drive/checks.ts';
 import { litresPerHour, petrolDrive } from '../core/drive/drives.ts';
+import { told } from './told.ts';
 
 describe('E4 duty cycle, 40 CFR part 1045, Appendix II (a)', () => {
   it('has the published five modes', () => {
@@ -25,6 +26,7 @@ describe('E4 duty cycle, 40 CFR part 1045, Appendix II (a)', () => {
       { torque_share: number[]; power_share: number[] }
     >('e4-law');
     inputs.speed_share.forEach((nu, i) => {
+      told('e4-law', `torque share at ${nu} of rated revs`, expected.torque_share[i]!, boatTorqueShare(nu));
       expect(Math.abs(boatTorqueShare(nu) - expected.torque_share[i]!)).toBeLessThan(tolerance.abs!);
       expect(Math.abs(nu * boatTorqueShare(nu) - expected.power_share[i]!)).toBeLessThan(tolerance.abs!);
       const mode = E4_CYCLE.find((one) => one.revShare === nu);
@@ -34,6 +36,7 @@ describe('E4 duty cycle, 40 CFR part 1045, Appendix II (a)', () => {
 
   it('loads an engine as the outboards of the US EPA NONROAD2008 activity file', () => {
     const { expected, tolerance } = check('e4-load-factor');
+    told('e4-load-factor', 'load factor', expected.nonroad_load_factor!, cycleLoadFactor());
     expect(Math.abs(cycleLoadFactor() - expected.nonroad_load_factor!)).toBeLessThan(tolerance.abs!);
     expect(Math.abs(cycleLoadFactor() - expected.load_factor!)).toBeLessThan(0.0001);
   });
@@ -94,6 +97,7 @@ describe('US EPA NONROAD2008, BSFC.EMF, outboards averaged over E4', () => {
     expect(Math.abs(table / printed - 1)).toBeLessThan(tolerance.table_value_relative!);
     const drive = petrolDrive(hp, cycle);
     const ratio = cycleFlow(fuelLaw(drive)) / (cycleLoadFactor() * drive.ratedPower) / table;
+    told(id, `g per kWh over the cycle, ${hp} hp ${cycle}`, table * 3.6e9, ratio * table * 3.6e9);
     const below = short[keyOf(row)];
     expect(ratio).toBeGreaterThan(below ?? bands[cycle][0]);
     if (below !== undefined) expect(ratio).toBeLessThan(bands[cycle][0]);
@@ -106,6 +110,7 @@ describe('US EPA NONROAD2008, BSFC.EMF, outboards averaged over E4', () => {
     );
     inputs.rated_hp.forEach((hp, i) => {
       const flow = litresPerHour(cycleFlow(fuelLaw(petrolDrive(hp, '2s-di'))));
+      told('fuel-di-cycle-40-60', `L/h over the cycle, ${hp} hp`, expected.fuel_L_h[i]!, flow);
       expect(Math.abs(flow / expected.fuel_L_h[i]! - 1)).toBeLessThan(tolerance.relative!);
     });
   });

@@ -10,6 +10,7 @@ import { PETROL_DENSITY, SEA_WATER } from '../../src/core/units/constants.ts';
 import { INCH, KNOT } from '../../src/core/units/convert.ts';
 import { check } from '../core/drive/checks.ts';
 import { litresPerHour, petrolDrive } from '../core/drive/drives.ts';
+import { told } from './told.ts';
 
 /** L/h at rated power and revs. */
 function fullThrottle(hp: number, cycle: EngineCycle): number {
@@ -20,6 +21,7 @@ describe('fuel at full throttle', () => {
   it('is a tenth of a US gallon an hour per hp (rule of several boating forums)', () => {
     const { inputs, expected, tolerance } = check('fuel-rule-tenth');
     const flow = fullThrottle(inputs.rated_hp!, '4s-carb');
+    told('fuel-rule-tenth', 'fuel_L_h', expected.fuel_L_h!, flow);
     expect(Math.abs(flow / expected.fuel_L_h! - 1)).toBeLessThan(tolerance.relative!);
   });
 
@@ -29,6 +31,7 @@ describe('fuel at full throttle', () => {
     [25, '4s-efi'],
   ] as const)('of a %s hp %s keeps the rule of 0.379 L/h per hp (cruisersforum.com, January 2024)', (hp, cycle) => {
     const { expected, tolerance } = check('P-rule-0.1');
+    told('P-rule-0.1', `L/h per hp, ${hp} hp ${cycle}`, expected.L_per_h_per_hp!, fullThrottle(hp, cycle) / hp);
     expect(Math.abs(fullThrottle(hp, cycle) / hp / expected.L_per_h_per_hp! - 1)).toBeLessThan(tolerance.rel!);
   });
 
@@ -44,6 +47,7 @@ describe('fuel at full throttle', () => {
 
   it("is that of the maker's sheet of a 15 hp carburetted two-stroke (quoted in a forum thread)", () => {
     const { expected, tolerance } = check('fuel-2s-15');
+    told('fuel-2s-15', 'fuel_L_h', expected.fuel_L_h!, fullThrottle(15, '2s-carb'));
     expect(Math.abs(fullThrottle(15, '2s-carb') / expected.fuel_L_h! - 1)).toBeLessThan(tolerance.relative!);
   });
 
@@ -92,6 +96,7 @@ describe('fuel at part load', () => {
     const law = fuelLaw(petrolDrive(2.5, '4s-carb'));
     const at = (rpm: number) => fuelFlow(law, (rpm / full) * boatTorqueShare(rpm / full), rpm / full);
     const ratio = at(eased) / at(full);
+    told('P-rpm-2.5hp', 'fuel_rate_ratio', expected.fuel_rate_ratio!, ratio);
     expect(ratio).toBeGreaterThan(expected.fuel_rate_ratio! + tolerance.ratio_abs!);
     expect(ratio).toBeCloseTo(0.755, 3);
   });
@@ -105,6 +110,7 @@ describe('slip', () => {
     const theoretical = expected.theoretical_speed_kn!;
     expect(Math.abs(apparentSlip(revs, pitch, theoretical * KNOT)) * theoretical).toBeLessThan(tolerance.abs_kn!);
     const slip = apparentSlip(revs, pitch, expected.speed_with_slip_kn! * KNOT);
+    told('slip-01', 'slip_fraction', inputs.slip_fraction!, slip);
     expect(Math.abs(slip - inputs.slip_fraction!) * theoretical).toBeLessThan(tolerance.abs_kn!);
   });
 
@@ -128,6 +134,7 @@ describe('tanks', () => {
     inputs.tank_L.forEach((capacityL, i) => {
       const tank = { name: '', capacityL, emptyMass: 2, unusableL: unusable[i]!, fixed: false, at: { x: 0.4, y: 0 } };
       const litres = usableFuel([tank], inputs.fill_share) / PETROL_DENSITY;
+      told('tank-portable', `usable L of ${capacityL} L`, expected.usable_L[i]!, litres);
       expect(Math.abs(litres - expected.usable_L[i]!)).toBeLessThan(tolerance.abs_L!);
       expect(fuelMass([tank], inputs.fill_share)).toBeGreaterThan(usableFuel([tank], inputs.fill_share));
     });
@@ -136,6 +143,7 @@ describe('tanks', () => {
   it('of a two-stroke want half a litre of oil in 25 L at 50:1 (forum thread on outboard fuel)', () => {
     const { inputs, expected, tolerance } = check('oil-mix');
     const oil = oilForFuel(inputs.tank_L!, inputs.ratio!);
+    told('oil-mix', 'oil_L', expected.oil_L!, oil);
     expect(Math.abs(oil - expected.oil_L!)).toBeLessThan(tolerance.abs_L!);
   });
 });

@@ -5,6 +5,7 @@ import { GRAVITY, SEA_WATER } from '../../src/core/units/constants.ts';
 import { DEGREE } from '../../src/core/units/convert.ts';
 import { checksOf, value } from '../core/hull/hull-checks.ts';
 import { hullOf } from '../core/hull/hull-records.ts';
+import { told } from './told.ts';
 
 /** A displacement boat as heavy for its length as the tested ones: 4.8 lengths of its volume's cube root. */
 const HULL = hullOf({
@@ -28,8 +29,9 @@ function at(froudeLength: number, hull = HULL, state = STATE) {
 }
 
 describe('waves of displacement hulls near their hull speed (Delft systematic yacht hull series)', () => {
-  it.each(checksOf('delft-'))('has the mean of 22 hulls at $id', ({ inputs, expected, tolerance }) => {
+  it.each(checksOf('delft-'))('has the mean of 22 hulls at $id', ({ id, inputs, expected, tolerance }) => {
     const share = hullSpeedShare(value(inputs, 'FnL'));
+    told(id, 'R_over_W_mean', value(expected, 'R_over_W_mean'), share);
     expect(Math.abs(share / value(expected, 'R_over_W_mean') - 1)).toBeLessThan(value(tolerance, 'rel'));
   });
 

@@ -7,11 +7,13 @@ import { fullEquilibrium, type PlaningHull, planingStateAt, type ThrustLine } fr
 import { GRAVITY } from '../../src/core/units/constants.ts';
 import { FOOT, INCH, KNOT, POUND } from '../../src/core/units/convert.ts';
 import { checkOf, checksOf, expectNear, value } from '../core/hull/hull-checks.ts';
+import { told } from './told.ts';
 
 describe('ittc57', () => {
   // Introduction to Naval Architecture, table 8.3: the ITTC 1957 line.
   for (const check of checksOf('ittc57', 'P')) {
     it(`gives the textbook friction coefficient at Reynolds number ${value(check.inputs, 'Re').toExponential()}`, () => {
+      told(check.id, 'CF', value(check.expected, 'CF'), ittc57(value(check.inputs, 'Re')));
       expectNear(ittc57(value(check.inputs, 'Re')), value(check.expected, 'CF'), value(check.tolerance, 'rel'));
     });
   }
@@ -39,6 +41,7 @@ describe('planingStateAt', () => {
   it('gives the friction of row 10 of the worked table, 7,340 lb at 2 degrees (as quoted in a forum thread on the paper)', () => {
     const check = checkOf('savitsky64-example-Df-published');
     const state = planingStateAt(EXAMPLE, value(check.inputs, 'tau_deg'));
+    told(check.id, 'Df_lb', value(check.expected, 'Df_lb'), state.frictionalDrag / (POUND * GRAVITY));
     expectNear(state.frictionalDrag / (POUND * GRAVITY), value(check.expected, 'Df_lb'), 0.0005);
   });
 });
@@ -63,8 +66,10 @@ describe('a hull of the 1976 procedures, printed by the open library openplaning
   const deadriseDeg = value(inputs, 'beta_deg');
   // The library takes gravity as 9.8066.
   const cv = speed / Math.sqrt(value(inputs, 'g_mps2') * beam);
-  const near = (actual: number, name: string) =>
+  const near = (actual: number, name: string) => {
+    told('savitsky76-example-state', name, value(expected, name), actual);
     expectNear(actual, value(expected, name), value(tolerance, 'rel'), name);
+  };
 
   it('runs at the same speed coefficient', () => near(cv, 'Cv'));
 

@@ -13,6 +13,7 @@ import {
   usPersonsMassBySide,
 } from '../../src/core/load/us-capacity.ts';
 import { FOOT, HORSEPOWER, INCH, POUND } from '../../src/core/units/convert.ts';
+import { told } from './told.ts';
 
 interface Check {
   readonly id: string;
@@ -32,7 +33,8 @@ function number({ inputs }: Check, name: string): number {
   return inputs[name] as number;
 }
 
-function holds({ expected, tolerance }: Check, name: string, value: number): void {
+function holds({ id, expected, tolerance }: Check, name: string, value: number): void {
+  told(id, name, expected[name]!, value);
   const allowed = (typeof tolerance[name] === 'number' ? tolerance[name] : 0) + ROUNDING;
   expect(Math.abs(value - expected[name]!), name).toBeLessThanOrEqual(allowed);
 }

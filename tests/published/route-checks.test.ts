@@ -4,6 +4,7 @@ import { courseToSteer, findStream, trackMade } from '../../src/core/route/curre
 import { legBetween, lonBetween } from '../../src/core/route/distance.ts';
 import { equalTimePoint, pointOfNoReturn } from '../../src/core/route/turn-point.ts';
 import { DEGREE, KNOT, MINUTE, NAUTICAL_MILE } from '../../src/core/units/convert.ts';
+import { told } from './told.ts';
 
 interface Check {
   readonly id: string;
@@ -18,7 +19,8 @@ function check(id: string): Check {
 }
 
 /** Holds a figure against the entry's own value and tolerance. */
-function holds({ expected, tolerance }: Check, name: string, value: number): void {
+function holds({ id, expected, tolerance }: Check, name: string, value: number): void {
+  told(id, name, expected[name]!, value);
   expect(Math.abs(value - expected[name]!), name).toBeLessThanOrEqual(tolerance[name]!);
 }
 

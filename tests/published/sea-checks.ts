@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import checks from '../../shared/checks/sea-checks.json' with { type: 'json' };
+import { told } from './told.ts';
 
 export interface SeaCheck {
   readonly id: string;
@@ -22,8 +23,9 @@ export function entry(id: string): SeaCheck {
   return found;
 }
 
-/** Holds a figure against the entry's own value and tolerance. */
-export function holds({ id, expected, tolerance }: SeaCheck, name: string, value: number): void {
+/** Holds a figure against the entry's own value and tolerance; `by` tells apart several methods held against one entry. */
+export function holds({ id, expected, tolerance }: SeaCheck, name: string, value: number, by = ''): void {
+  told(id, by ? `${name}, ${by}` : name, expected[name]!, value);
   expect(Math.abs(value - expected[name]!), `${id} ${name}: ${value}`).toBeLessThanOrEqual(tolerance[name]!);
 }
 
@@ -32,6 +34,7 @@ export function holdsAll({ id, expected, tolerance }: SeaCheck, name: string, va
   const wanted = expected[name] as unknown as readonly number[];
   expect(values).toHaveLength(wanted.length);
   values.forEach((value, i) => {
+    told(id, `${name} ${i + 1}`, wanted[i]!, value);
     expect(Math.abs(value - wanted[i]!), `${id} ${name} ${i}: ${value}`).toBeLessThanOrEqual(tolerance[name]!);
   });
 }

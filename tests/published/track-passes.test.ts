@@ -3,6 +3,7 @@ import { binomialWeights, meanOfMeans, type SteadyPass } from '../../src/core/tr
 import { type PoweredRun, streamByPower, streamOfAll } from '../../src/core/track/stream-by-power.ts';
 import { KMH } from '../../src/core/units/convert.ts';
 import { check } from '../core/drive/checks.ts';
+import { told } from './told.ts';
 
 /** By turns, the first as given; in whatever unit the check is in. */
 function byTurns(speeds: readonly number[]): SteadyPass[] {
@@ -21,6 +22,7 @@ describe('the mean of means of speed trials (ISO 15016 and ITTC practice from me
     >('ST-mean-of-means-4');
     const found = meanOfMeans(byTurns(inputs.runs_ground_kn))!;
     expect(binomialWeights(4)).toEqual(expected.weights);
+    told('ST-mean-of-means-4', 'mean_of_means_kn', expected.mean_of_means_kn, found.speed);
     expect(Math.abs(found.speed - expected.mean_of_means_kn)).toBeLessThanOrEqual(tolerance.abs!);
     expect(Math.abs(plainMean(inputs.runs_ground_kn) - expected.plain_mean_kn)).toBeLessThanOrEqual(tolerance.abs!);
   });
@@ -32,6 +34,7 @@ describe('the mean of means of speed trials (ISO 15016 and ITTC practice from me
     >('ST-mean-of-means-3');
     const found = meanOfMeans(byTurns(inputs.runs_ground_kn))!;
     expect(binomialWeights(3)).toEqual(expected.weights);
+    told('ST-mean-of-means-3', 'result_kn', expected.result_kn, found.speed);
     expect(Math.abs(found.speed - expected.result_kn)).toBeLessThanOrEqual(tolerance.abs!);
     expect(Math.abs(plainMean(inputs.runs_ground_kn) - expected.plain_mean_kn)).toBeLessThanOrEqual(tolerance.abs!);
   });
@@ -50,6 +53,8 @@ describe('an electric inflatable kayak run out and back at eight powers (field t
 
   it('has the stream of its source when no run is doubted', () => {
     const { stream, ratio, deviation } = streamOfAll(runs)!;
+    told('K-current', 'current_kmh_out', expected.current_kmh_out, stream / KMH);
+    told('K-current', 'mean_CdA_m2', expected.mean_CdA_m2, area(ratio));
     expect(Math.abs(stream / KMH - expected.current_kmh_out)).toBeLessThanOrEqual(tolerance.current_abs!);
     expect(Math.abs(area(ratio) - expected.mean_CdA_m2)).toBeLessThanOrEqual(tolerance.CdA_abs!);
     expect(Math.abs(area(deviation) - expected.sd_CdA_m2)).toBeLessThanOrEqual(tolerance.CdA_abs!);

@@ -3,6 +3,7 @@ import { lastReturnPoint, pointOfNoReturnByAmount } from '../../src/core/route/t
 import { reserveOf, strictestReserve } from '../../src/core/trip/reserve.ts';
 import { HOUR, KNOT } from '../../src/core/units/convert.ts';
 import { check } from '../core/drive/checks.ts';
+import { told } from './told.ts';
 
 describe('the rule of thirds (Canadian pleasure craft study guide; US boating education column, 2021)', () => {
   const { inputs, expected, tolerance } = check('reserve-thirds');
@@ -12,25 +13,26 @@ describe('the rule of thirds (Canadian pleasure craft study guide; US boating ed
   const speed = 6 * KNOT;
   const flow = (inputs.cruise_L_km! / 1000) * speed;
   const turn = pointOfNoReturnByAmount(usable - reserve, { flow, speed }, { flow, speed });
-  const near = (value: number, wanted: number) => {
+  const near = (value: number, wanted: number, name: string) => {
+    told('reserve-thirds', name, wanted, value);
     expect(Math.abs(value / wanted - 1)).toBeLessThanOrEqual(tolerance.relative!);
   };
 
   it('keeps a third', () => {
-    near(reserve, expected.reserve_L!);
+    near(reserve, expected.reserve_L!, 'reserve_L');
   });
 
   it('turns round after a third of the range, and out, back and reserve make up the tank', () => {
-    near(turn.distance / 1000, expected.turnaround_distance_km!);
+    near(turn.distance / 1000, expected.turnaround_distance_km!, 'turnaround_distance_km');
     const out = (turn.distance / speed) * flow;
-    near(out, expected.out_L!);
-    near(usable - reserve - out, expected.back_L!);
+    near(out, expected.out_L!, 'out_L');
+    near(usable - reserve - out, expected.back_L!, 'back_L');
   });
 
   it('turns at the same place when the route is walked stretch by stretch', () => {
     const stretch = { distance: 10_000, needOnward: 1.5, needBack: 1.5, timeOnward: 3240, timeBack: 3240 };
     const last = lastReturnPoint([stretch, stretch, stretch, stretch, stretch, stretch], usable - reserve);
-    near(last.distance / 1000, expected.turnaround_distance_km!);
+    near(last.distance / 1000, expected.turnaround_distance_km!, 'turnaround_distance_km');
   });
 });
 

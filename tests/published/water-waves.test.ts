@@ -41,9 +41,9 @@ describe('the growth laws against a diagram', () => {
     ['Bretschneider', bretschneiderWaves(wind, fetch)],
     ['North Sea', northSeaWaves(wind, fetch)],
     ['higher', windSea({ wind, fetch })],
-  ])('keep height and period of the %s law within its band', (_, waves) => {
-    holds(check, 'h_m', waves.height);
-    holds(check, 'period_s', waves.period);
+  ])('keep height and period of the %s law within its band', (law, waves) => {
+    holds(check, 'h_m', waves.height, `${law} law`);
+    holds(check, 'period_s', waves.period, `${law} law`);
   });
 
   it('take about as long to grow', () => {
