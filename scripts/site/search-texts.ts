@@ -8,6 +8,8 @@ export interface SearchText {
   readonly page: string;
   readonly heading: string;
   readonly text: string;
+  /** Where it is not English. */
+  readonly lang?: string;
 }
 
 /** Nothing to read in these: controls, pictures, what repeats on every page. */
@@ -25,6 +27,7 @@ function textsOf({ path, html }: BuiltPage): readonly SearchText[] {
   for (const part of main.querySelectorAll(LEFT_OUT)) part.remove();
   // What stands in an element before its script is there.
   for (const part of main.querySelectorAll('*')) if (part.tagName.startsWith('HOMELEG-')) part.remove();
+  const lang = html.querySelector('html')?.getAttribute('lang') ?? 'en';
   const page = words(main.querySelector('h1')?.text ?? '');
   const about = html.querySelector('meta[name="description"]')?.getAttribute('content') ?? '';
   const texts = [{ to: path, page, heading: '', parts: [about] }];
@@ -43,7 +46,7 @@ function textsOf({ path, html }: BuiltPage): readonly SearchText[] {
   }
   return texts
     .filter(({ heading, parts }) => heading !== '' || parts.length > 0)
-    .map(({ parts, ...place }) => ({ ...place, text: sentences(parts) }));
+    .map(({ parts, ...place }) => ({ ...place, text: sentences(parts), ...(lang !== 'en' && { lang }) }));
 }
 
 function holds(outer: HTMLElement, inner: HTMLElement): boolean {

@@ -207,6 +207,8 @@ export const words: Draft = {
     'sea-unknown': () => 'Der Seegang ist nicht angegeben.',
     'swell-unknown': (p) =>
       `Die Wellen folgen aus dem Wind, aber von draußen kann Dünung einlaufen${p.where}; es ist keine angegeben.`,
+    'refill-not-known': (p) =>
+      `Wo nachgefüllt werden soll, ist kein Angebot von ${p.what === 'fuel' ? 'Kraftstoff' : 'Ladestrom'} bekannt${bracket(p.name)}.`,
     'departure-unknown': () => 'Vorhersage und Strom gehen nach der Uhr, aber es ist keine Abfahrt angegeben.',
     'seat-unknown': (p) =>
       p.name
@@ -254,6 +256,8 @@ export const words: Draft = {
       `Seegang nicht angegeben: für die wahrscheinliche Fahrt ${/[1-9]/.test(figure) ? `Wellen von ${figure}` : 'glattes Wasser'}.`,
     'sea-from-wind': (figure) =>
       `Wellen aus Wind und offenem Wasser berechnet${figure && `: bis ${figure}`}. Nur ein Anhalt; vor dem Ablegen auf die See schauen.`,
+    refilled: (_figure, name) =>
+      `Nachfüllen unterwegs zählt wie geplant${name && `: ${name}`}. Was als übrig genannt ist, ist das Wenigste auf dem ganzen Weg.`,
     'stream-by-tide': (_figure, name) => `Strom nach der Tide${name && `, entnommen aus: ${name}`}. Nur ein Anhalt.`,
     fill: (figure, _name, store) =>
       `Wie voll der ${holder(store)} ist, ist nicht angegeben${figure && `: gerechnet mit ${figure}`}.`,
@@ -1056,6 +1060,7 @@ export const words: Draft = {
     distance: 'Entfernung',
     fromBefore: 'Vom vorigen',
     stop: 'Aufenthalt',
+    fillUp: (store) => (store === 'fuel' ? 'Hier volltanken' : 'Hier vollladen'),
     nextLeg: 'Nächster Abschnitt',
     actions: 'Ändern',
     of: (field, number) => `${field}, Wegpunkt ${number}`,
@@ -2521,6 +2526,125 @@ export const words: Draft = {
     notLoaded: 'Die Liste ließ sich nicht laden. Ist die Verbindung weg?',
     badList: 'Diese Liste lässt sich nicht zeigen: ',
   },
+  searchWords: {
+    loading: 'Wird gesucht ...',
+    found: (n, asked, most) =>
+      n === 0
+        ? `Nichts auf diesen Seiten über „${asked}“. Ein anderes Wort versuchen oder eine der Seiten unten.`
+        : n === 1
+          ? `Eine Stelle über „${asked}“.`
+          : `${n} Stellen über „${asked}“${n > most ? `; die ersten ${most} sind gezeigt` : ''}.`,
+    failed: 'Die Texte zum Durchsuchen ließen sich nicht laden. Die Seiten unten lassen sich trotzdem öffnen.',
+  },
+  offlineWords: {
+    ready: 'Eine neue Fassung ist bereit.',
+    use: 'Jetzt verwenden',
+    later: 'Später',
+    lost: 'Diese Seite behält Eingaben nicht. Sie gehen verloren, wenn die neue Fassung jetzt geladen wird.',
+    anyway: 'Trotzdem laden',
+    other: 'Die neue Fassung läuft in einem anderen Tab. Dieser bleibt, wie er ist, bis er neu geladen wird.',
+    reload: 'Neu laden',
+  },
+  passageWords: {
+    title: 'Törnplan',
+    empty: 'Der Törnplan steht hier, sobald eine Antwort da ist.',
+    about:
+      'Für jemanden an Land, der das Boot vermissen würde. Was hier eingetippt wird, bleibt auf diesem Gerät. Vor der Fahrt dort lassen und nach der Rückkehr Bescheid geben.',
+    noFit: 'Diese Fahrt geht so nicht: erst ändern, dann Bescheid geben.',
+    who: 'Wer an Bord ist: Namen, Alter, was Retter wissen sollten',
+    marks: 'Name oder Nummer des Bootes, und wie es aussieht',
+    reach: 'Telefon und Funk an Bord',
+    contact: 'Kontakt an Land und Telefon',
+    rescue: 'Wen der Kontakt zu Hilfe ruft',
+    rescueHint: 'Die Nummer der Seenotleitung oder der Notruf dort.',
+    vehicle: 'Auto oder Anhänger, und wo sie stehen',
+    gear: 'Sicherheitsausrüstung an Bord',
+    margin: 'Spätestens zurück',
+    marginOn: (time) => `um ${time}, wie geplant`,
+    marginAfter: (time, minutes) => `um ${time}, ${minutes} min später`,
+    onPaper: 'Drucken, was ich eingetippt habe',
+    inMessages: 'Mitsenden, was ich eingetippt habe: in Nachricht, Text und Kalender',
+    print: 'Törnplan drucken',
+    send: 'Als Nachricht senden',
+    copy: 'Als Nachricht kopieren',
+    saveText: 'Als Text speichern',
+    calendar: 'Kalenderdatei: überfällig',
+    gpx: 'Route als GPX',
+    geojson: 'Route als GeoJSON',
+    noDeparture: 'Unter „Der Tag“ eine Abfahrt angeben, dann bekommt der Plan Uhrzeiten und eine Kalenderdatei.',
+    copied: 'Kopiert.',
+    copyByHand:
+      'Dieser Browser ließ die Seite nicht kopieren oder senden. Den Text unten markieren und von Hand kopieren.',
+    saved: (name) => `Gespeichert als ${name}.`,
+    notKept:
+      'Dieser Browser lässt die Seite Eingaben hier nicht behalten: drucken oder senden, bevor die Seite verlassen wird.',
+    working: 'Wie spät noch abgelegt werden darf, wird berechnet',
+    preview: 'Was darin steht',
+  },
+  passageSheetWords: {
+    title: (name) => `Törnplan: ${name}`,
+    trip: 'eine Fahrt',
+    answer: 'Antwort',
+    boat: 'Boot',
+    marks: 'Kennzeichen',
+    aboard: 'An Bord',
+    aboardOf: (people, mass) => `${persons(people)}; mit Gepäck ${mass}`,
+    names: 'Wer',
+    reach: 'Erreichbar über',
+    gear: 'Sicherheitsausrüstung',
+    vehicle: 'Auto, Anhänger',
+    route: 'Route',
+    outAndHome: 'auf demselben Weg zurück',
+    loop: 'und herum zum Start',
+    unnamed: (n) => (n === 1 ? '1 weiterer Punkt' : `${n} weitere Punkte`),
+    leaves: 'Legt ab',
+    clock: (offset) => `Uhr nach ${offset}`,
+    goodUntil: 'Plan gilt, wenn unterwegs bis',
+    ends: {
+      answer: 'später wird die Antwort schlechter',
+      forecast: 'die Vorhersage endet',
+      'one-figure': 'Wind oder Strom ist als eine Zahl genannt',
+      search: 'weiter nicht angesehen',
+    },
+    turn: 'Umkehr bis',
+    turnAt: (time, distance) => `${time}, spätestens nach ${distance}`,
+    noTurn: 'überall auf dem Weg',
+    fuel: { fuel: 'Kraftstoff', charge: 'Akkuladung' },
+    fuelOf: (usable, need, reserve) =>
+      `${usable} bei der Abfahrt nutzbar, ${need} gebraucht; ${reserve} bleiben als Reserve`,
+    home: 'Zurück geplant',
+    there: 'Ankunft geplant',
+    due: 'Spätestens zurück',
+    contact: 'Kontakt an Land',
+    rescue: 'Hilfe gerufen bei',
+    points:
+      'Bei weniger als diesem an einem Punkt, oder später als dann, umkehren; auf dem Heimweg langsamer fahren oder eine Anlegestelle ansteuern.',
+    point: 'Punkt',
+    arrives: 'Ankunft',
+    below: { fuel: 'Mindestens Kraftstoff', charge: 'Mindestens Ladung' },
+    latest: 'Spätestens',
+    overdue: 'Wenn wir nicht zurück sind',
+    steps: {
+      due: (time) => `${time}: wir sind zurück und sagen Bescheid. Bis dahin ist der Plan offen.`,
+      phone: (time, reach) => `${time}: uns anrufen${reach ? ` (${reach})` : ''}, dann Hafen oder Verein.`,
+      rescue: (time, whom) =>
+        `${time}, bei schlechtem Wetter oder Einbruch der Nacht sofort: ${whom || 'Seenotleitung oder Notruf'} anrufen, „Boot überfällig“ sagen und diesen Plan vorlesen. Erreichbar bleiben.`,
+      changed: 'Jede Änderung des Plans sagen wir sofort. Sind wir zurück, allen Bescheid geben, die angerufen wurden.',
+    },
+    turnedOut: 'Was an Bord gemessen wird, geht dem vor, was hier steht.',
+  },
+  messageWords: {
+    leaves: (boat, people, when) => `Törnplan. ${boat}, ${people} an Bord, legt ab ${when}.`,
+    by: (places) => `Über ${places}.`,
+    back: (planned, due) => `Zurück geplant ${planned}, spätestens ${due}.`,
+    turn: (time) => `Umkehr bis ${time}.`,
+    overdue: (phone, rescue) =>
+      `Nichts von uns gehört: ab ${phone} uns anrufen; um ${rescue}, bei schlechtem Wetter oder Einbruch der Nacht sofort, Seenotleitung oder Notruf anrufen und „Boot überfällig“ sagen.`,
+    noFit: 'Diese Fahrt geht so geplant nicht.',
+    overdueTitle: (boat) => `Ist ${boat} zurück?`,
+    phoneNow: (boat) => `${boat} müsste zurück sein. Anrufen, dann Hafen oder Verein.`,
+    rescueNow: (boat) => `${boat} ist überfällig. Jetzt Seenotleitung oder Notruf anrufen.`,
+  },
   dataWords: {
     'Inflatable catamaran': 'Schlauchboot-Katamaran',
     'Rigid inflatable': 'Festrumpf-Schlauchboot',
@@ -2571,6 +2695,11 @@ export const words: Draft = {
     'Second adult': 'Zweiter Erwachsener',
     'Third adult': 'Dritter Erwachsener',
     'Oars, pump, repair kit': 'Riemen, Pumpe, Flickzeug',
+    'Round Ward Island and through The Gut': 'Rund um Ward Island und durch The Gut',
+    'To Gut cove and back': 'Nach Gut cove und zurück',
+    'Three-hour hire round Ward Island': 'Drei Stunden gemietet, rund um Ward Island',
+    'Ward jetty and back': 'Ward jetty und zurück',
+    'Gut cove and back': 'Gut cove und zurück',
     'Tank or battery aft': 'Tank oder Akku achtern',
     'Tank or battery in the bow': 'Tank oder Akku im Bug',
   },

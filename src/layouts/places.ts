@@ -1,10 +1,2 @@
-/** The pages named at the top of every page. */
-export const places = [
-  { path: '/', name: 'Planner' },
-  { path: '/trials/', name: 'Trials' },
-  { path: '/engines/', name: 'Engines' },
-  { path: '/suit/', name: 'What suits' },
-  { path: '/hire/', name: 'Hire desk' },
-  { path: '/checklists/', name: 'Checklists' },
-  { path: '/method/', name: 'Method' },
-] as const;
+/** The pages named at the top of every page; their names are texts of the site. */
+export const places = ['/', '/trials/', '/engines/', '/suit/', '/hire/', '/checklists/', '/method/'] as const;

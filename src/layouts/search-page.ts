@@ -26,7 +26,9 @@ export function enliven(form: HTMLFormElement, list: HTMLElement, status: HTMLEl
     coming = true;
     try {
       const [{ searchOf }, texts] = await Promise.all([import('./searching.ts'), fetch('/search.json')]);
-      search = searchOf(await texts.json());
+      const places: readonly Place[] = await texts.json();
+      const { lang } = document.documentElement;
+      search = searchOf(places.filter((place) => (place.lang ?? 'en') === lang));
       show();
     } catch {
       status.textContent = words.failed;

@@ -7,6 +7,8 @@ export interface Place {
   readonly page: string;
   readonly heading: string;
   readonly text: string;
+  /** Where it is not English. */
+  readonly lang?: string;
 }
 
 /** Ready to find places by the words in them: all words first, then any of them. */

@@ -5,7 +5,20 @@ import { expect, type Page, test } from '@playwright/test';
 const checklists = readdirSync('shared/checklists')
   .filter((file) => file.endsWith('.json'))
   .map((file) => `/checklists/${file.replace('.json', '')}/`);
-const pages = ['/', '/engines/', '/suit/', '/trials/', '/hire/', '/method/', '/search/', '/checklists/', ...checklists];
+const pages = [
+  '/',
+  '/engines/',
+  '/suit/',
+  '/trials/',
+  '/hire/',
+  '/method/',
+  '/search/',
+  '/checklists/',
+  ...checklists,
+  '/de/',
+  '/de/hire/',
+  '/de/checklists/',
+];
 
 /** Everything a browser complains about, and every address asked for, from now on. */
 function listen(page: Page): { complaints: string[]; asked: string[] } {

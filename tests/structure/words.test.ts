@@ -20,7 +20,7 @@ function keptWords(name: string, text: string): string[] {
   }
   const found: string[] = [];
   const visit = (node: ts.Node): void => {
-    if (ts.isImportDeclaration(node) || ts.isFunctionLike(node) || ts.isTypeNode(node)) return;
+    if (ts.isImportDeclaration(node) || ts.isFunctionLike(node) || ts.isTypeNode(node) || isType(node)) return;
     if (ts.isIdentifier(node) && words.has(node.text) && !isName(node)) {
       found.push(`${name}:${file.getLineAndCharacterOfPosition(node.pos).line + 1} ${node.text}`);
     }
@@ -28,6 +28,10 @@ function keptWords(name: string, text: string): string[] {
   };
   visit(file);
   return found;
+}
+
+function isType(node: ts.Node): boolean {
+  return ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node);
 }
 
 /** After a point or before a colon it is no reading of the import. */

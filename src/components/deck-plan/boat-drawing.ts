@@ -1,5 +1,6 @@
 import { nothing, svg } from 'lit';
 import type { Hull } from '../../core/craft/shapes.ts';
+import { dataName } from '../words/en-data.ts';
 import { deckWords } from '../words/en-deck.ts';
 import type { HullPlan } from './hull-plan.ts';
 import { n, SIZES } from './piece-drawing.ts';
@@ -50,7 +51,7 @@ export function placeDrawing(mark: PlaceMark, view: View, state: PlaceState, cov
   const step = Math.min(12, h / Math.max(1, lines.length));
   return svg`
     <g class="place ${mark.use} ${state}">
-      <title>${mark.stations.map(({ label }) => label).join('; ')}</title>
+      <title>${mark.stations.map(({ label }) => dataName(label)).join('; ')}</title>
       <rect x=${n(x - w / 2)} y=${n(y - h / 2)} width=${n(w)} height=${n(h)} rx=${seat ? n(h * 0.32) : 5} />
       ${mark.use === 'helm' ? helmWheel(x, y - h / 2, view.scale) : nothing}
       ${lines.map(

@@ -14,6 +14,7 @@ import {
   verdictWhy,
   verdictWords,
 } from '../words/en.ts';
+import { dataName } from '../words/en-data.ts';
 import { planTextWords as words } from '../words/en-plan-text.ts';
 import { dayWords } from '../words/en-water.ts';
 
@@ -48,7 +49,7 @@ function answer(plan: Plan, trip: Trip, m: Measures): string[] {
   const { store } = plan;
   const amount = (x: number): string => m.show('amount', x, store);
   const lines = [
-    trip.name ?? words.trip,
+    dataName(trip.name ?? words.trip),
     `${verdictWords[plan.verdict]}. ${verdictWhy(plan.verdict, store)}`,
     leftSentence(plan, m),
     timeSentence(plan, trip.conditions.departure, m),

@@ -27,6 +27,7 @@ import { type Measures, measuresFor, type UnitSystem } from '../units/measures.t
 import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
 import { verdictWords } from '../words/en.ts';
 import { answerWords } from '../words/en-answer.ts';
+import { dataName } from '../words/en-data.ts';
 import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { linkWords } from '../words/en-share.ts';
@@ -196,7 +197,7 @@ export class Planner extends SpeakingElement {
               .problems=${problems}
               .measures=${measures}
               .departure=${trip.conditions.departure}
-              trip-name=${trip.name ?? ''}
+              trip-name=${dataName(trip.name ?? '')}
               announce=${this.announcement}
               @fix-wanted=${this.#fixWanted}
             ></homeleg-answer>

@@ -160,7 +160,7 @@ export class ReserveCheck extends SpeakingElement {
             .problems=${this.#problems}
             .measures=${measures}
             .departure=${this.conditions.departure}
-            trip-name=${trip?.name ?? dataName(boat.name)}
+            trip-name=${dataName(trip?.name ?? boat.name)}
           ></homeleg-answer>
           ${this.#plan && trip ? this.#handOver(this.#plan, trip) : nothing}
         </div>

@@ -49,6 +49,7 @@ type Modules = typeof curve &
   typeof measured &
   typeof passage &
   typeof planText &
+  typeof passage &
   typeof planner &
   typeof share &
   typeof site &

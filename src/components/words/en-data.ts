@@ -51,6 +51,11 @@ export const dataWords = spoken('dataWords', {
   'Second adult': 'Second adult',
   'Third adult': 'Third adult',
   'Oars, pump, repair kit': 'Oars, pump, repair kit',
+  'Round Ward Island and through The Gut': 'Round Ward Island and through The Gut',
+  'To Gut cove and back': 'To Gut cove and back',
+  'Three-hour hire round Ward Island': 'Three-hour hire round Ward Island',
+  'Ward jetty and back': 'Ward jetty and back',
+  'Gut cove and back': 'Gut cove and back',
   'Tank or battery aft': 'Tank or battery aft',
   'Tank or battery in the bow': 'Tank or battery in the bow',
 });

@@ -1,0 +1,161 @@
+import type { SiteTexts } from './en.ts';
+
+export const siteTexts: SiteTexts = {
+  language: 'Sprache',
+  skip: 'Zum Inhalt',
+  pages: 'Seiten',
+  places: {
+    '/': 'Planer',
+    '/trials/': 'Messfahrten',
+    '/engines/': 'Motoren',
+    '/suit/': 'Was passt',
+    '/hire/': 'Verleih',
+    '/checklists/': 'Checklisten',
+    '/method/': 'Methode (englisch)',
+    '/search/': 'Suche',
+  },
+  foot: {
+    caution:
+      '<strong>Zum Planen an Land, nicht zum Navigieren.</strong> Plakette und Handbuch des Bootes, die Regeln vor Ort und die Praxis, für die man Schein oder Ausbildung hat, gehen vor. Wer das Boot führt, entscheidet.',
+    model:
+      'Homeleg rechnet mit Modellen. Ein Boot, das niemand gemessen hat, kann weit davon abweichen; die Antworten tragen deshalb ein Band.',
+    kept: 'Eingaben bleiben auf diesem Gerät. Boote, Motoren und Reviere, die mit der Seite kommen, sind erfunden.',
+    method: '<a href="/method/">Wie die Antwort berechnet wird</a> (englisch), und wo sie zu kurz greift.',
+  },
+  previewAlt: 'Ein Balken von voll bis leer: der Hinweg, der Heimweg und der Teil, der bleibt',
+  search: {
+    title: 'Suche',
+    description:
+      'Einen Punkt einer Checkliste oder eine Stelle finden. Die Suche läuft auf diesem Gerät, auch ohne Netz.',
+    site: 'Website',
+    label: 'Diese Seiten durchsuchen',
+    words: 'Gesuchte Wörter',
+    button: 'Suchen',
+    hint: 'Läuft auf diesem Gerät, auch ohne Netz; nichts Eingegebenes verlässt es.',
+    noScript: 'Die Suche braucht JavaScript. Alles steht auf diesen Seiten:',
+    all: 'Alle Seiten',
+  },
+  home: {
+    description:
+      'Mit diesem Boot, dieser Beladung und diesem Tank: kommen wir hin und zurück, und bleibt etwas übrig? Ein Fahrtenplaner für kleine offene Motorboote, Benzin oder elektrisch.',
+    heading: 'Hin und zurück, und etwas bleibt übrig?',
+    lead: 'Angeben, welches Boot es ist, wer mitkommt und wie viel in Tank oder Akku ist. Homeleg berechnet, ob die Fahrt gelingt, wie sicher das ist, und was zu ändern ist, wenn nicht.',
+    loading:
+      'Der Planer lädt. Er läuft im Browser und braucht JavaScript; die <a href="/checklists/">Checklisten</a> gehen auch ohne.',
+    reading: 'Wie die Antwort zu lesen ist',
+    bar: [
+      ['Hinweg', 'Mit der Beladung, den Plätzen, dem Wind und dem Strom, wie angegeben.'],
+      ['Heimweg', 'Leichter um den verbrannten Kraftstoff, bei Wind und Strom, wie sie dann sind.'],
+      ['Bleibt', 'Ein Drittel, oder mehr, wenn gewählt. Der Plan darf es nicht angreifen.'],
+    ],
+    answers: 'Drei Antworten',
+    measure:
+      'Ein Boot, das niemand gemessen hat, bekommt ein breites Band und braucht für die erste Antwort mehr im Tank. Drei Messfahrten mit Uhr und Tankanzeige machen es schmaler. <a href="/trials/">Das Boot messen</a>.',
+    also: [
+      [
+        'Checklisten',
+        'Vom <a href="/checklists/weather/">Wetter</a> über <a href="/checklists/before-launch/">vor dem Slippen</a> bis <a href="/checklists/overdue/">überfällig</a>, für die Person an Land. <a href="/checklists/">Alle Listen</a> lassen sich auf dem Telefon abhaken oder drucken.',
+      ],
+      [
+        'Verleih',
+        'Zwei Gewichte und eine Tankanzeige: <a href="/hire/">eine Reserveprüfung zum Mitgeben</a>, mit der Zeit der Rückkehr.',
+      ],
+      [
+        'Methode',
+        '<a href="/method/">Was berechnet wird und wie</a> (englisch), nach welchen Veröffentlichungen, und wo es zu kurz greift.',
+      ],
+      [
+        'Ohne Netz',
+        'Nach dem ersten Besuch gehen alle Seiten auch ohne Netz, und das Menü des Browsers kann sie wie eine App einrichten. Nur Bilder der Straßenkarte werden nie auf dem Gerät behalten.',
+      ],
+    ],
+  },
+  engines: {
+    title: 'Beladungen und Motoren',
+    description:
+      'Ein Boot, Mannschaften von einer bis vier Personen, mehrere Motoren, Propeller, Tanks und Akkus: was gleitet, wie schnell, wie durstig, wie weit, und was noch zuzuladen ist.',
+    heading: 'Beladungen und Motoren',
+    lead: 'Ein Boot mit einer bis vier Personen gegen Motoren, Propeller, Tanks und Akkus nach Wahl: gleitet es, wie schnell, wie durstig, wie weit, und was darf noch an Bord.',
+    loading:
+      'Die Tabelle lädt. Sie läuft im Browser und braucht JavaScript; die <a href="/checklists/">Checklisten</a> gehen auch ohne.',
+    reading: 'Wie sie zu lesen ist',
+    paragraphs: [
+      'Jede Zahl steht für Boote wie dieses; in Klammern steht, wozwischen acht von zehn liegen. Ein gemessenes Boot bekommt ein schmaleres Band: seine Datei über der Tabelle öffnen. Die Plakette am Boot geht vor jeder Zahl hier.',
+      'Gesucht ist ein Boot und kein Motor? <a href="/suit/">Angeben, wofür es sein soll</a>, und sehen, welches passen würde.',
+    ],
+  },
+  suit: {
+    title: 'Was passen würde',
+    description:
+      'Angeben, wer mitkommt, wie weit, auf welchem Wasser und wie schnell, und sehen, welches Boot mit welchem Motor, Propeller, Tank oder Akku es täte, und warum die anderen ausfallen.',
+    heading: 'Was würde passen?',
+    lead: 'Angeben, wer mitkommt, wie weit es gehen soll, wie schnell und auf welchem Wasser. Jedes Beispielboot wird mit jedem Motor, Tank und Akku versucht; was nicht passt, sagt warum.',
+    loading:
+      'Die Suche lädt. Sie läuft im Browser und braucht JavaScript; die <a href="/checklists/">Checklisten</a> gehen auch ohne.',
+    asks: 'Was sie von einem Boot verlangt',
+    points: [
+      'Die Plakette ist eingehalten: Personen, Gewicht, Leistung und Gewicht des Motors.',
+      'Die gewünschte Geschwindigkeit wird mit allen an Bord gehalten, und das Boot kommt dafür über die Gleitschwelle.',
+      'Hin und zurück bleibt ein Drittel übrig, und auch an einem schlechten Tag etwas bei der Rückkehr.',
+      'Was zu tragen ist, lässt sich tragen.',
+    ],
+    start:
+      'Ein Anfang, mehr nicht. <a href="/engines/">Motoren gegen Beladungen</a> auf dem Boot der Wahl vergleichen und eines ausprobieren, bevor es gekauft oder gemietet wird.',
+  },
+  trials: {
+    title: 'Messfahrten',
+    description:
+      'Das eigene Boot messen: Messfahrten eingetippt oder aus einem Track, die Verbrauchskurve daraus, wie sicher sie ist, und ein Bootsprofil für den Planer.',
+    heading: 'Das Boot messen',
+    lead: 'Eintippen, was Log, Durchflussmesser oder Amperemeter zeigten, oder einen Track öffnen. Jede Messfahrt macht das Band der Verbrauchskurve schmaler; heraus kommt ein Bootsprofil, mit dem der Planer rechnet.',
+    loading:
+      'Die Seite lädt. Sie läuft im Browser und braucht JavaScript; die <a href="/checklists/">Checklisten</a> gehen auch ohne.',
+    how: 'Wie eine Messfahrt gemacht wird',
+    points: [
+      'Eine Gasstellung, gehalten, bis die Geschwindigkeit gleich bleibt, dann eine Minute oder mehr geradeaus.',
+      'Dann dasselbe in der anderen Richtung, damit der Strom sich aufhebt. Vier Durchgänge sind besser als zwei.',
+      'Niemand wechselt den Platz. Aufschreiben, wer wo sitzt und was im Tank ist.',
+      'Langsam, auf der Gleitschwelle und im Gleiten: eine Kurve ist bekannt, wo sie erprobt wurde, und sonst geraten.',
+      'Mindestens einmal am Tag die Beladung wechseln.',
+    ],
+    lookout:
+      'Neben der Person, die schreibt, hält eine Ausguck; Quickstopp-Leine an, weit von Badenden, Liegeplätzen und anderen Booten; Tempolimits gelten auch für Messfahrten.',
+  },
+  hire: {
+    title: 'Verleih',
+    description:
+      'Ein Verleihtresen im Browser: morgens einmal einstellen, jede Vermietung in sechs Antworten prüfen, einen Zettel mit Code mitgeben und sehen, wer draußen und wer zu spät ist.',
+    heading: 'Verleih',
+    lead: 'Morgens einmal einstellen. Jede Vermietung in sechs Antworten prüfen, einen Zettel mitgeben und sehen, wer draußen und wer zu spät ist. Alles bleibt in diesem Browser und geht ohne Netz.',
+    loading:
+      'Der Verleih lädt. Er läuft im Browser und braucht JavaScript; die <a href="/checklists/">Checklisten</a> gehen auch ohne.',
+    sections: [
+      [
+        'Was er tut, und was nicht',
+        'Die Antwort kommt aus derselben Rechnung wie die des <a href="/">Planers</a>. Sie kann nur dann ein klares Ja sein, wenn jemand für die Flotte einsteht, der Morgen eingestellt und von heute ist, die Plakette abgelesen und der Füllstand gemessen ist. Motorausfall, Wetterumschlag und was die Mieter tun, stecken nicht in den Zahlen.',
+        'Mietrecht, Branchenregeln und Versicherung sagen, was am Ort gezeigt, aufgeschrieben und unterschrieben werden muss. Sie gehen dieser Seite vor. Eine geschlossene Seite kann vor keinem Boot warnen, das zu spät ist: offen lassen, und eine Uhr daneben.',
+      ],
+      [
+        'Was der Verleih behält',
+        'Nichts verlässt diesen Rechner. Namen sind nicht nötig. Flotte, Morgen, Vermietungen und Nachfüllungen bleiben in diesem Browser; sie lassen sich als eine Datei speichern, auf einem anderen Rechner laden und löschen.',
+      ],
+      [
+        'Eine eigene Flotte',
+        'Boote lassen sich eintippen oder kommen in einer Datei: wer für sie einsteht, seit wann und bis wann; jedes Boot mit seiner Plakette, der Geschwindigkeit, für die es vermietet wird, und entweder den Zahlen eines ähnlichen Bootes, eigenen Zahlen oder dem Profil aus seinen <a href="/trials/">Messfahrten</a>. Die erfundene Flotte als Datei speichern zeigt, wie eine geschrieben wird. Bei der Rückgabe notierte Nachfüllungen zählen als Hinweis darauf, was dieses Boot braucht.',
+      ],
+    ],
+  },
+  checklists: {
+    title: 'Checklisten',
+    description:
+      'Kurze Checklisten für kleine offene Boote, vom Wetter bis zum Heimweg. Auf dem Telefon abhaken, jede auf eine Seite drucken.',
+    lead: 'Kurze Listen für kleine offene Boote, vom Wetter bis zum Heimweg. Auf dem Telefon abhaken oder jede auf eine Seite drucken und beim Boot aufbewahren. Punkte, die von Boot, Mannschaft oder Wetter abhängen, folgen der Fahrt im <a href="/">Planer</a>, wenn es eine gibt.',
+    points: (count) => `${count} Punkte`,
+    law: 'Das Recht vor Ort entscheidet, was mitzuführen und zu tun ist, und es unterscheidet sich von Land zu Land und von Hafen zu Hafen. Wo eine Liste dem Recht, der Plakette am Boot, dem Handbuch des Herstellers oder der Praxis, für die man Schein oder Ausbildung hat, widerspricht, ist die Liste falsch.',
+    all: 'Alle Checklisten',
+    boat: 'Boot',
+    skipper: 'Schiffsführer',
+    when: 'Datum und Zeit',
+    next: 'Nächste Liste:',
+  },
+};

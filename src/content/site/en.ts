@@ -1,0 +1,163 @@
+/** What the pages of the site say in English, some of it with marks of HTML. Links are those of the English pages. */
+export const siteTexts = {
+  language: 'Language',
+  skip: 'Skip to the content',
+  pages: 'Pages',
+  places: {
+    '/': 'Planner',
+    '/trials/': 'Trials',
+    '/engines/': 'Engines',
+    '/suit/': 'What suits',
+    '/hire/': 'Hire desk',
+    '/checklists/': 'Checklists',
+    '/method/': 'Method',
+    '/search/': 'Search',
+  },
+  foot: {
+    caution:
+      '<strong>For planning ashore, not for navigation.</strong> The boat’s plate and manual, local rules and the practice you are licensed or trained for come first. The skipper decides.',
+    model:
+      'Homeleg reckons with models. A boat that nobody has measured can differ from them a lot, so the answers carry a band.',
+    kept: 'What you type stays on this device. Boats, engines and waters that come with the site are invented.',
+    method: '<a href="/method/">How the answer is worked out</a>, and where it falls short.',
+  },
+  previewAlt: 'A bar from full to empty: the way out, the way home, and the part that is kept',
+  search: {
+    title: 'Search',
+    description:
+      'Find a point of a checklist or a passage of the method page. The search runs on this device, offline too.',
+    site: 'Site',
+    label: 'Search these pages',
+    words: 'Words to look for',
+    button: 'Search',
+    hint: 'Runs on this device, offline too; nothing you type leaves it.',
+    noScript: 'Searching needs JavaScript. Everything is in these pages:',
+    all: 'All pages',
+  },
+  home: {
+    description:
+      'With this boat, this load and this tank: will we get there and back with something left? A trip planner for small open power boats, petrol or electric.',
+    heading: 'There and back, with something left?',
+    lead: 'Say what the boat is, who comes along and how much is in the tank or battery. Homeleg works out whether the trip fits, how sure that is, and what to change if it does not.',
+    loading:
+      'The planner is loading. It works in the browser and needs JavaScript; the <a href="/checklists/">checklists</a> work without.',
+    reading: 'How to read the answer',
+    bar: [
+      ['Way out', 'With the load, the seats, the wind and the stream you gave.'],
+      ['Way home', 'Lighter by the fuel burnt, in whatever wind and stream there is by then.'],
+      ['Kept', 'A third, or more if you choose. The plan may not touch it.'],
+    ],
+    answers: 'Three answers',
+    measure:
+      'A boat that nobody has measured gets a wide band, and needs more in the tank for the first answer. Three runs with a watch and a fuel gauge narrow it. <a href="/trials/">Measure your boat</a>.',
+    also: [
+      [
+        'Checklists',
+        'From the <a href="/checklists/weather/">weather</a> over <a href="/checklists/before-launch/">before launch</a> to <a href="/checklists/overdue/">overdue</a>, for the person ashore. <a href="/checklists/">All lists</a> can be ticked on the phone or printed.',
+      ],
+      [
+        'Hire desk',
+        'Two weights and a fuel gauge: <a href="/hire/">a reserve check to hand over</a>, with the time to be back.',
+      ],
+      [
+        'Method',
+        '<a href="/method/">What is worked out and how</a>, from which publications, and where it falls short.',
+      ],
+      [
+        'Without a network',
+        'After the first visit all pages work offline, and the browser’s menu can install them like an app. Only pictures of the street map are never kept on the device.',
+      ],
+    ],
+  },
+  engines: {
+    title: 'Loads and engines',
+    description:
+      'One boat, crews of one to four, several engines, propellers, tanks and batteries: who planes, how fast, how thirsty, how far, and what is still to spare.',
+    heading: 'Loads and engines',
+    lead: 'One boat with crews of one to four against the engines, propellers, tanks and batteries you have in mind: does it plane, how fast, how thirsty, how far, and what may still come aboard.',
+    loading:
+      'The table is loading. It works in the browser and needs JavaScript; the <a href="/checklists/">checklists</a> work without.',
+    reading: 'How to read it',
+    paragraphs: [
+      'Every figure stands for boats like this one; in brackets is what eight of ten of them lie between. A boat that somebody has measured gets a narrower band: open its file above the table. The plate on the boat comes before any figure here.',
+      'You are looking for a boat and not for an engine? <a href="/suit/">Say what it is for</a>, and see which would suit.',
+    ],
+  },
+  suit: {
+    title: 'What would suit',
+    description:
+      'Say who comes along, how far, on what water and how fast, and see which boat, engine, propeller and tank or battery would do, and why the others fall out.',
+    heading: 'What would suit?',
+    lead: 'Say who comes along, how far you want to go, how fast and on what water. Every example boat is tried with every engine, tank and battery; what does not do says why.',
+    loading:
+      'The search is loading. It works in the browser and needs JavaScript; the <a href="/checklists/">checklists</a> work without.',
+    asks: 'What it asks of a boat',
+    points: [
+      'The plate is kept: people, weight, power and weight of the engine.',
+      'The speed wished is held with everybody aboard, and the boat gets over the hump to it.',
+      'There and back with a third kept, and home with something left even on a bad day.',
+      'What has to be carried can be carried.',
+    ],
+    start:
+      'Take it as a start. <a href="/engines/">Set engines against loads</a> on the boat you have in mind, and try one before you buy or hire it.',
+  },
+  trials: {
+    title: 'Trials',
+    description:
+      'Measure your boat: trial runs typed in or read from a track, the consumption curve they make, how sure it is, and a boat profile for the planner.',
+    heading: 'Measure your boat',
+    lead: 'Type what the log, the flow meter or the ammeter said, or open a track. Each run narrows the band of the consumption curve; the result is a boat profile that the planner works with.',
+    loading:
+      'The trials page is loading. It works in the browser and needs JavaScript; the <a href="/checklists/">checklists</a> work without.',
+    how: 'How a run is made',
+    points: [
+      'One throttle setting, held until the speed is steady, then a minute or more on a straight line.',
+      'Then the same the other way, so that the stream cancels. Four passes are better than two.',
+      'Nobody changes seat. Note who sits where, and what is in the tank.',
+      'Slow, on the hump and planing: a curve is known where it was tried, and guessed elsewhere.',
+      'Change the load at least once in a day.',
+    ],
+    lookout:
+      'A lookout besides the one who notes, kill cord on, away from bathers, moorings and other boats; speed limits hold for trials too.',
+  },
+  hire: {
+    title: 'Hire desk',
+    description:
+      'A hire desk in the browser: set the morning once, check each hire in six answers, hand over a slip with a code, and see who is out and who is late.',
+    heading: 'Hire desk',
+    lead: 'Set the morning once. Check each hire in six answers, hand over a slip, and see who is out and who is late. Everything stays in this browser and works without a network.',
+    loading:
+      'The hire desk is loading. It works in the browser and needs JavaScript; the <a href="/checklists/">checklists</a> work without.',
+    sections: [
+      [
+        'What it does, and what it does not',
+        'The answer comes from the same calculation as that of the <a href="/">planner</a>. It can be a plain go only while somebody answers for the fleet, the morning is set and in date, the plate has been read and how full the boat is has been measured. Engine failure, a turn of the weather and what the hirer does are not in the figures.',
+        'Hire rules, codes of practice and insurance say what has to be shown, written down and signed where you are. They come before this page. A closed page cannot warn of a boat that is late: keep it open, and a clock beside it.',
+      ],
+      [
+        'What the desk keeps',
+        'Nothing leaves this computer. Names are not needed. Fleet, morning, hires and refills are kept in this browser; they can be saved as one file, loaded on another computer, and cleared.',
+      ],
+      [
+        'A fleet of your own',
+        'Boats can be typed, or come in a file: who answers for them, since when and until when; each boat with its plate, the speed it is hired out for, and either figures of a boat like it, its own figures, or the profile from its <a href="/trials/">trials</a>. Save the invented fleet as a file to see how one is written. Refills noted at the return count as evidence of what that boat uses.',
+      ],
+    ],
+  },
+  checklists: {
+    title: 'Checklists',
+    description:
+      'Short checklists for small open boats, from the weather to the way home. Tick them on a phone, print each on one page.',
+    lead: 'Short lists for small open boats, from the weather to the way home. Tick them on the phone, or print each on one page and keep it with the boat. Points that depend on boat, crew or weather follow the trip in the <a href="/">planner</a>, if there is one.',
+    points: (count: number) => `${count} points`,
+    law: 'Local law decides what you must carry and do, and it differs from country to country and from harbour to harbour. Where a list and the law, the boat’s plate, the maker’s manual or the practice you are licensed or trained for disagree, the list is wrong for you.',
+    all: 'All checklists',
+    boat: 'Boat',
+    skipper: 'Skipper',
+    when: 'Date and time',
+    next: 'Next list:',
+  },
+};
+
+/** The texts of all pages in one language. */
+export type SiteTexts = typeof siteTexts;
