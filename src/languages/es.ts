@@ -1520,6 +1520,7 @@ export const words: Draft = {
     setNow: 'Ponerlo ahora',
     fleetOver: (day) => `Nadie responde de esta flota después del ${day}.`,
     answersFor: (name) => `${name} responde de barcos, placas y zona`,
+    demo: 'Los barcos, las placas y las rutas de aquí son inventados, para probar el puesto. Traer los propios en «Flota y datos».',
     minutes: 'min',
   },
   checkWords: {
@@ -1709,7 +1710,7 @@ export const words: Draft = {
   returnWords: {
     title: (boat) => `${boat} ha vuelto`,
     at: 'De vuelta a las',
-    putBack: (store) => (store === 'fuel' ? 'Combustible repuesto' : 'Carga repuesta'),
+    putBack: (store) => (store === 'fuel' ? 'Combustible repuesto' : 'Carga repuesta, según el monitor de la batería'),
     putBackHint: 'Hasta la misma marca que al empezar. Dejar vacío si no se repuso.',
     used: '¿Cómo se usó?',
     asPlanned: 'La ruta fija, según lo previsto',

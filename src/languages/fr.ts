@@ -1790,6 +1790,7 @@ export const words: Catalogue = {
     setNow: 'Régler maintenant',
     fleetOver: (day) => `Personne ne répond de cette flotte après le ${day}.`,
     answersFor: (name) => `${name} répond des bateaux, des plaques et de la zone`,
+    demo: 'Les bateaux, plaques et itinéraires d’ici sont inventés, pour essayer le guichet. Apportez les vôtres sous « Flotte et données ».',
     minutes: 'min',
   },
   checkWords: {
@@ -1982,7 +1983,7 @@ export const words: Catalogue = {
   returnWords: {
     title: (boat) => `${boat} est de retour`,
     at: 'Rentré à',
-    putBack: (store) => (store === 'fuel' ? 'Carburant remis' : 'Charge remise'),
+    putBack: (store) => (store === 'fuel' ? 'Carburant remis' : 'Charge remise, d’après le moniteur de la batterie'),
     putBackHint: 'Jusqu’au même repère qu’au départ. Laissez vide si rien n’a été remis.',
     used: 'Comment a-t-il servi\u00a0?',
     asPlanned: 'La route fixée, comme prévu',

@@ -97,6 +97,21 @@ test('a slip past its time lets nobody leave, and a morning past its time makes 
   await expect(on.answer).not.toHaveText('You can go');
 });
 
+test('a computer that slept through the due time says so as soon as it wakes', async ({ page }) => {
+  const on = new DeskPage(page);
+  await on.open();
+  await on.setMorning();
+  await on.check();
+  await on.makeSlip();
+  await on.leave();
+  await page.clock.pauseAt(new Date(MORNING.getTime() + 10 * 60_000));
+  await expect(on.desk.getByRole('alert')).toHaveCount(0);
+  // The clock jumps and no timer has run yet.
+  await page.clock.setSystemTime(new Date(MORNING.getTime() + 5 * 3_600_000));
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await expect(on.desk.getByRole('alert')).toContainText(/overdue by 3.h/);
+});
+
 test('two tabs are one desk', async ({ page, context }) => {
   const [on, other] = [new DeskPage(page), new DeskPage(await context.newPage())];
   await on.open();

@@ -22,7 +22,7 @@ import './flow-field.ts';
 import type { FlowEdited, FlowTold } from './flow-field.ts';
 import './sea-field.ts';
 import type { SeaEdited } from './sea-field.ts';
-import type { TideEdited } from './tide-field.ts';
+import type { TideEdited } from './tide-edited.ts';
 import type { ForecastEdited } from './wind-table.ts';
 
 export type ConditionsEdited = CustomEvent<{ conditions: Conditions }>;

@@ -15,7 +15,7 @@ import type { Measures } from '../units/measures.ts';
 import { tideWords as words } from '../words/en-water.ts';
 import { dayAndClock, placeClock } from './place-clock.ts';
 import { addStation, stationTide, tideStations } from './stations.ts';
-import type { TideEdited } from './tide-field.ts';
+import type { TideEdited } from './tide-edited.ts';
 
 /** A station further from the start than this may keep another tide, m (common practice, no source). */
 const FAR = 40_000;

@@ -18,9 +18,7 @@ import type { Measures } from '../units/measures.ts';
 import { tideWords as words } from '../words/en-water.ts';
 import { placeClock } from './place-clock.ts';
 import { stationOf } from './stations.ts';
-
-/** The tide of the day, or none. */
-export type TideEdited = CustomEvent<{ tide: Tide | undefined }>;
+import type { TideEdited } from './tide-edited.ts';
 
 type Mode = 'none' | 'typed' | 'station';
 

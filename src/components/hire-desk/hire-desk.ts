@@ -268,6 +268,7 @@ export class HireDesk extends SpeakingElement {
     if (now > fleetEnd(fleet, offsetAt(now))) {
       return html`<p class="warn">${words.fleetOver(dayText(fleet.until, this.#measures.lang))}</p>`;
     }
+    if (this.#keeper.desk.demo) return html`<p class="warn">${words.demo}</p>`;
     return html`<p class="muted">${fleet.name}. ${words.answersFor(fleet.answers)}.</p>`;
   }
 

@@ -3,6 +3,7 @@ import { property, state } from 'lit/decorators.js';
 import { SLIP_LIFE } from '../../core/hire/hire-times.ts';
 import { morningHolds } from '../../core/hire/morning-now.ts';
 import { EXPERIENCES, type Experience, type Limits, type Morning } from '../../core/hire/shapes.ts';
+import { timeAt } from '../../core/water/clock.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
 import '../conditions-form/conditions-form.ts';
 import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
@@ -19,7 +20,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { checkWords, deskWords, morningWords as words } from '../words/en-desk.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
-import { clockText, endOfDay, reading, timeToday } from './desk-time.ts';
+import { clockText, endOfDay, offsetAt, reading, timeToday } from './desk-time.ts';
 import { morningFormStyles } from './morning-form.styles.ts';
 
 export type MorningSet = CustomEvent<{ morning: Morning }>;
@@ -54,8 +55,11 @@ export class MorningForm extends SpeakingElement {
   @state() private set = false;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const { morning } = this;
-    if (!changed.has('morning') || !morning) return;
+    if (changed.has('morning') && this.morning) this.#write(this.morning);
+    this.#dated();
+  }
+
+  #write(morning: Morning): void {
     this.conditions = morning.conditions;
     this.limits = morning.limits;
     this.slipLife = morning.slipLife;
@@ -63,6 +67,12 @@ export class MorningForm extends SpeakingElement {
     const toTheEnd = morning.until === endOfDay(morning.setAt);
     this.ends = toTheEnd ? 'day' : 'time';
     this.untilText = toTheEnd ? '' : reading(morning.until);
+  }
+
+  /** Winds by time and tides are of the day that is meant, which the form tells by a departure. */
+  #dated(): void {
+    const departure = timeAt(Math.floor(this.now / 3600) * 3600, offsetAt(this.now));
+    if (this.conditions.departure !== departure) this.conditions = { ...this.conditions, departure };
   }
 
   override render() {

@@ -28,6 +28,7 @@ export const deskWords = spoken('deskWords', {
   setNow: 'Set it now',
   fleetOver: (day: string) => `Nobody answers for this fleet after ${day}.`,
   answersFor: (name: string) => `${name} answers for boats, plates and area`,
+  demo: 'The boats, plates and routes here are invented, to try the desk. Bring your own under “Fleet and data”.',
   minutes: 'min',
 });
 
@@ -235,8 +236,9 @@ export const outWords = spoken('outWords', {
 export const returnWords = spoken('returnWords', {
   title: (boat: string) => `${boat} is back`,
   at: 'Back at',
-  putBack: (store: StoreKind) => (store === 'fuel' ? 'Fuel filled in again' : 'Charge put back'),
-  putBackHint: 'To the same mark as at the start. Leave it empty if it was not filled.',
+  putBack: (store: StoreKind) =>
+    store === 'fuel' ? 'Fuel filled in again' : 'Charge put back, by the battery’s own monitor',
+  putBackHint: 'To the same level as at the start. Leave it empty if it was not filled.',
   used: 'How was it used?',
   asPlanned: 'The set route, as planned',
   running: 'Engine running for …',
