@@ -246,7 +246,7 @@ export class TideField extends SpeakingElement {
   }
 }
 
-export function sameTide(a: Tide, b: Tide): boolean {
+function sameTide(a: Tide, b: Tide): boolean {
   return (
     a.port === b.port &&
     secondsOf(a.highWater) === secondsOf(b.highWater) &&
