@@ -38,6 +38,7 @@ export class StartTimes extends SpeakingElement {
   @state() private done = false;
   @state() private day: StartsDay | undefined;
   @state() private said = '';
+  @state() private tableOpen = false;
 
   #workedFor = '';
   #file: Ask['file'];
@@ -67,9 +68,9 @@ export class StartTimes extends SpeakingElement {
       <p role="status">${done ? this.#outcome(ask, best) : words.working(starts.length)}</p>
       <p role="status" class="said" ?hidden=${!this.said}>${this.said}</p>
       ${this.#tideNote(ask)}
-      <details>
+      <details @toggle=${this.#tableToggled}>
         <summary>${words.table}</summary>
-        <div class="inside">${this.#table(ask, best)}</div>
+        <div class="inside">${this.tableOpen ? this.#table(ask, best) : nothing}</div>
       </details>
       <homeleg-depth-list .ask=${ask} .day=${this.day} .measures=${this.measures}></homeleg-depth-list>
     </div>`;
@@ -140,6 +141,10 @@ export class StartTimes extends SpeakingElement {
     </table>`;
   }
 
+  #tableToggled(event: Event): void {
+    this.tableOpen = (event.currentTarget as HTMLDetailsElement).open;
+  }
+
   #left({ left }: StartTime, { plan }: Ask): string {
     return this.measures.show('amount', Math.max(left, 0), plan.store);
   }
@@ -190,7 +195,7 @@ export class StartTimes extends SpeakingElement {
       if (done) break;
       found.push(value);
       // Drawn now and then: drawing costs as much as working it out.
-      if (found.length % 8 === 0) this.starts = [...found];
+      if (found.length % 12 === 0) this.starts = [...found];
     }
     this.starts = found;
     this.done = true;
