@@ -86,10 +86,10 @@ export class StartTimes extends SpeakingElement {
         type="button"
         class="hour"
         aria-pressed=${planned}
-        aria-label=${[words.cell(clock, verdictWords[verdict], left), start === best ? words.best : ''].filter(Boolean).join(', ')}
         @click=${() => this.#taken(start)}
       >
-        <span class="clock">${clock}</span>
+        <span class="clock" aria-hidden="true">${clock}</span>
+        <span class="sr">${words.cell(clock, verdictWords[verdict], left)}</span>
         ${verdictMark(verdict)}
         ${start === best ? html`<span class="note">${words.best}</span>` : nothing}
         ${planned ? html`<span class="note">${words.planned}</span>` : nothing}
