@@ -1,5 +1,5 @@
 import type { StoreKind } from '../components/units/measures.ts';
-import type { Draft } from '../components/words/catalogue.ts';
+import type { Catalogue } from '../components/words/catalogue.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 
@@ -54,7 +54,7 @@ const DIRECTIONS = [
   ['NO', 'Noroeste'],
 ] as const;
 
-export const words: Draft = {
+export const words: Catalogue = {
   verdictWords: { go: 'De vuelta con reserva', marginal: 'No lo bastante seguro', 'no-go': 'Así no' },
   verdictWhyWords: {
     go: (what) =>

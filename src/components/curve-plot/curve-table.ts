@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { Curve } from '../../core/curve/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { regimeText } from '../words/en.ts';
+import { unitWords } from '../words/en-units.ts';
 import { tens } from './plot-texts.ts';
 import { curveWords as words } from './words.ts';
 
@@ -28,7 +29,7 @@ export function curveTable(curve: Curve, measures: Measures): TemplateResult {
           (point) => html`<tr>
             <th scope="row">${measures.show('speed', point.speed)}</th>
             <td class="figure">${per(point.perMetre.median)}</td>
-            <td class="figure">${per(point.perMetre.low)} to ${per(point.perMetre.high)}</td>
+            <td class="figure">${unitWords.fromTo(per(point.perMetre.low), per(point.perMetre.high))}</td>
             <td class="figure">${measures.flow(point.flow.median, store)}</td>
             <td class="figure">${number.format(tens(point.rpm))}</td>
             <td class="figure">${measures.show('angle', point.trimDeg)}</td>

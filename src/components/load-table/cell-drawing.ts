@@ -13,6 +13,7 @@ import {
   spareText,
   cellWords as words,
 } from '../words/en-compare.ts';
+import { unitWords } from '../words/en-units.ts';
 
 export type Tone = 'go' | 'marginal' | 'no-go';
 
@@ -66,5 +67,5 @@ function band(measure: Measure, range: Band, m: Measures): string {
 
 function perDistanceBand({ cruise: { perMetre }, store }: Cell, m: Measures): string {
   const bare = (si: number) => m.perDistance(si, store).replace(/\u00a0\D+$/, '');
-  return `${bare(perMetre.low)} to ${bare(perMetre.high)}`;
+  return unitWords.fromTo(bare(perMetre.low), bare(perMetre.high));
 }

@@ -1,4 +1,5 @@
 import { lookWords as words } from '../words/en-compare.ts';
+import { unitWords } from '../words/en-units.ts';
 
 /** A change of a figure with its sign, "+1.2 kn" or "−3%"; what rounds to nothing is no change. */
 export function difference(change: number, show: (size: number) => string): string {
@@ -11,9 +12,9 @@ export function difference(change: number, show: (size: number) => string): stri
 export function span(a: string, b: string): string {
   if (a === b) return a;
   const [unitA, unitB] = [unitOf(a), unitOf(b)];
-  return unitA !== '' && unitA === unitB ? `${a.slice(0, -unitA.length)} to ${b}` : `${a} to ${b}`;
+  return unitWords.fromTo(unitA !== '' && unitA === unitB ? a.slice(0, -unitA.length) : a, b);
 }
 
 function unitOf(text: string): string {
-  return /(\u00a0[a-z/]+|%)$/i.exec(text)?.[0] ?? '';
+  return /(\u00a0[a-z/]+|\u00a0?%)$/i.exec(text)?.[0] ?? '';
 }

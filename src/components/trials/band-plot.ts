@@ -11,6 +11,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { fitWords as words } from '../words/en-trials.ts';
+import { unitWords } from '../words/en-units.ts';
 import { type BandPicture, bandPicture, type RunMark, runMarks } from './band-picture.ts';
 import { type BeforeAfter, halfWidth, nearest, type Shown, tellingSpeeds } from './fit-curves.ts';
 import { plotStyles } from './plot.styles.ts';
@@ -58,7 +59,7 @@ export class BandPlot extends SpeakingElement {
       .map((speed) => {
         const { store } = curves.before;
         const flow = (band: { low: number; high: number }) =>
-          `${this.measures.flow(band.low, store)} to ${this.measures.flow(band.high, store)}`;
+          unitWords.fromTo(this.measures.flow(band.low, store), this.measures.flow(band.high, store));
         const before = nearest(curves.before, speed);
         const after = curves.after && nearest(curves.after, speed);
         return words.bandAt(
@@ -122,7 +123,7 @@ export class BandPlot extends SpeakingElement {
     const { measures } = this;
     const { store } = before;
     const band = ({ low, high }: { low: number; high: number }) =>
-      `${measures.flow(low, store)} to ${measures.flow(high, store)}`;
+      unitWords.fromTo(measures.flow(low, store), measures.flow(high, store));
     return html`<div class="scroll" tabindex="0" role="group" aria-label=${words.table}>
       <table>
         <thead>
