@@ -1,0 +1,161 @@
+import type { SiteTexts } from './en.ts';
+
+export const siteTexts: SiteTexts = {
+  language: 'Idioma',
+  skip: 'Ir al contenido',
+  pages: 'Páginas',
+  places: {
+    '/': 'Planificador',
+    '/trials/': 'Pruebas',
+    '/engines/': 'Motores',
+    '/suit/': 'Qué sirve',
+    '/hire/': 'Alquiler',
+    '/checklists/': 'Listas',
+    '/method/': 'Método (en inglés)',
+    '/search/': 'Buscar',
+  },
+  foot: {
+    caution:
+      '<strong>Para preparar la travesía en tierra, no para navegar.</strong> Primero están la placa y el manual del barco, las normas locales y la práctica para la que se tiene título o formación. Decide el patrón.',
+    model:
+      'Homeleg calcula con modelos. Un barco que nadie ha medido puede apartarse mucho de ellos; por eso las respuestas llevan un margen.',
+    kept: 'Lo que se escribe se queda en este dispositivo. Los barcos, motores y aguas que vienen con el sitio son inventados.',
+    method: '<a href="/method/">Cómo se calcula la respuesta</a> (en inglés), y dónde se queda corta.',
+  },
+  previewAlt: 'Una barra de lleno a vacío: la ida, la vuelta y la parte que se guarda',
+  search: {
+    title: 'Buscar',
+    description:
+      'Encontrar un punto de una lista o un pasaje. La búsqueda se hace en este dispositivo, también sin red.',
+    site: 'Sitio',
+    label: 'Buscar en estas páginas',
+    words: 'Palabras que buscar',
+    button: 'Buscar',
+    hint: 'Se hace en este dispositivo, también sin red; nada de lo que se escribe sale de él.',
+    noScript: 'Buscar necesita JavaScript. Todo está en estas páginas:',
+    all: 'Todas las páginas',
+  },
+  home: {
+    description:
+      'Con este barco, esta carga y este depósito: ¿se llega allí y se vuelve con algo de sobra? Un planificador de travesías para barcos abiertos pequeños a motor, de gasolina o eléctricos.',
+    heading: '¿Ida y vuelta, con algo de sobra?',
+    lead: 'Decir cuál es el barco, quiénes van y cuánto hay en el depósito o la batería. Homeleg calcula si la travesía cabe, con cuánta certeza, y qué cambiar si no.',
+    loading:
+      'El planificador se está cargando. Funciona en el navegador y necesita JavaScript; las <a href="/checklists/">listas de comprobación</a> funcionan sin él.',
+    reading: 'Cómo leer la respuesta',
+    bar: [
+      ['Ida', 'Con la carga, los sitios, el viento y la corriente indicados.'],
+      ['Vuelta', 'Más ligero por el combustible gastado, con el viento y la corriente que haya entonces.'],
+      ['Guardado', 'Un tercio, o más si se elige. El plan no puede tocarlo.'],
+    ],
+    answers: 'Tres respuestas',
+    measure:
+      'Un barco que nadie ha medido lleva un margen ancho, y necesita más en el depósito para la primera respuesta. Tres pruebas con reloj e indicador de combustible lo estrechan. <a href="/trials/">Medir el barco</a>.',
+    also: [
+      [
+        'Listas de comprobación',
+        'Desde el <a href="/checklists/weather/">tiempo</a>, pasando por <a href="/checklists/before-launch/">antes de botar</a>, hasta el <a href="/checklists/overdue/">retraso</a>, para la persona en tierra. <a href="/checklists/">Todas las listas</a> se pueden marcar en el teléfono o imprimir.',
+      ],
+      [
+        'Puesto de alquiler',
+        'Dos pesos y un indicador de combustible: <a href="/hire/">una comprobación de reserva para entregar</a>, con la hora de estar de vuelta.',
+      ],
+      [
+        'Método',
+        '<a href="/method/">Qué se calcula y cómo</a> (en inglés), de qué publicaciones, y dónde se queda corto.',
+      ],
+      [
+        'Sin red',
+        'Tras la primera visita todas las páginas funcionan sin conexión, y el menú del navegador puede instalarlas como una aplicación. Solo las imágenes del mapa de calles no se guardan nunca en el dispositivo.',
+      ],
+    ],
+  },
+  engines: {
+    title: 'Cargas y motores',
+    description:
+      'Un barco, tripulaciones de una a cuatro personas, varios motores, hélices, depósitos y baterías: cuál planea, a qué velocidad, con qué consumo, hasta dónde, y qué queda de sobra.',
+    heading: 'Cargas y motores',
+    lead: 'Un barco con tripulaciones de una a cuatro personas frente a los motores, hélices, depósitos y baterías en que se piensa: si planea, a qué velocidad, con qué consumo, hasta dónde, y qué puede subir aún a bordo.',
+    loading:
+      'La tabla se está cargando. Funciona en el navegador y necesita JavaScript; las <a href="/checklists/">listas de comprobación</a> funcionan sin él.',
+    reading: 'Cómo leerla',
+    paragraphs: [
+      'Cada cifra vale para barcos como este; entre paréntesis está dónde se hallan ocho de cada diez. Un barco que alguien ha medido lleva un margen más estrecho: abrir su archivo encima de la tabla. La placa del barco va antes que cualquier cifra de aquí.',
+      '¿Se busca un barco y no un motor? <a href="/suit/">Decir para qué es</a>, y ver cuál serviría.',
+    ],
+  },
+  suit: {
+    title: 'Qué serviría',
+    description:
+      'Decir quiénes van, hasta dónde, por qué agua y a qué velocidad, y ver qué barco, motor, hélice y depósito o batería serviría, y por qué los demás quedan fuera.',
+    heading: '¿Qué serviría?',
+    lead: 'Decir quiénes van, hasta dónde se quiere ir, a qué velocidad y por qué agua. Cada barco de ejemplo se prueba con cada motor, depósito y batería; lo que no sirve dice por qué.',
+    loading:
+      'La búsqueda se está cargando. Funciona en el navegador y necesita JavaScript; las <a href="/checklists/">listas de comprobación</a> funcionan sin él.',
+    asks: 'Qué pide de un barco',
+    points: [
+      'Se respeta la placa: personas, peso, potencia y peso del motor.',
+      'La velocidad deseada se mantiene con todos a bordo, y el barco pasa el resalto hasta ella.',
+      'Ida y vuelta con un tercio guardado, y de vuelta con algo de sobra incluso en un mal día.',
+      'Lo que hay que llevar a mano se puede llevar.',
+    ],
+    start:
+      'Tomarlo como comienzo. <a href="/engines/">Comparar motores y cargas</a> en el barco en que se piensa, y probar uno antes de comprarlo o alquilarlo.',
+  },
+  trials: {
+    title: 'Pruebas',
+    description:
+      'Medir el barco: pruebas escritas o leídas de una traza, la curva de consumo que dan, con cuánta certeza, y un perfil del barco para el planificador.',
+    heading: 'Medir el barco',
+    lead: 'Escribir lo que dijeron la corredera, el caudalímetro o el amperímetro, o abrir una traza. Cada prueba estrecha el margen de la curva de consumo; el resultado es un perfil del barco con el que trabaja el planificador.',
+    loading:
+      'La página de pruebas se está cargando. Funciona en el navegador y necesita JavaScript; las <a href="/checklists/">listas de comprobación</a> funcionan sin él.',
+    how: 'Cómo se hace una prueba',
+    points: [
+      'Una posición del gas, mantenida hasta que la velocidad sea constante; después, un minuto o más en línea recta.',
+      'Después lo mismo en sentido contrario, para que la corriente se anule. Cuatro pasadas son mejor que dos.',
+      'Nadie cambia de sitio. Anotar quién va dónde, y qué hay en el depósito.',
+      'Despacio, en el resalto y planeando: una curva se conoce donde se probó, y se supone en lo demás.',
+      'Cambiar la carga al menos una vez en el día.',
+    ],
+    lookout:
+      'Un vigía además de quien anota, cordón de hombre al agua puesto, lejos de bañistas, fondeos y otros barcos; los límites de velocidad valen también para las pruebas.',
+  },
+  hire: {
+    title: 'Puesto de alquiler',
+    description:
+      'Un puesto de alquiler en el navegador: poner la mañana una vez, comprobar cada alquiler en seis respuestas, entregar una hoja con código, y ver quién está fuera y quién va con retraso.',
+    heading: 'Puesto de alquiler',
+    lead: 'Poner la mañana una vez. Comprobar cada alquiler en seis respuestas, entregar una hoja, y ver quién está fuera y quién va con retraso. Todo se queda en este navegador y funciona sin red.',
+    loading:
+      'El puesto de alquiler se está cargando. Funciona en el navegador y necesita JavaScript; las <a href="/checklists/">listas de comprobación</a> funcionan sin él.',
+    sections: [
+      [
+        'Qué hace, y qué no',
+        'La respuesta viene del mismo cálculo que la del <a href="/">planificador</a>. Solo puede ser un sí claro mientras alguien responda de la flota, la mañana esté puesta y en fecha, se haya leído la placa y se haya medido cuánto hay en el barco. La avería del motor, un cambio de tiempo y lo que haga el cliente no están en las cifras.',
+        'Las normas de alquiler, los códigos de práctica y los seguros dicen qué hay que mostrar, escribir y firmar en cada lugar. Van antes que esta página. Una página cerrada no puede avisar de un barco con retraso: mantenerla abierta, y un reloj al lado.',
+      ],
+      [
+        'Qué guarda el puesto',
+        'Nada sale de este ordenador. No hacen falta nombres. Flota, mañana, alquileres y reposiciones se guardan en este navegador; se pueden guardar en un archivo, cargar en otro ordenador y borrar.',
+      ],
+      [
+        'Una flota propia',
+        'Los barcos se pueden escribir, o venir en un archivo: quién responde de ellos, desde cuándo y hasta cuándo; cada barco con su placa, la velocidad con que se alquila, y cifras de un barco como él, cifras propias o el perfil de sus <a href="/trials/">pruebas</a>. Guardar la flota inventada como archivo para ver cómo se escribe uno. Las reposiciones anotadas al regreso cuentan como indicio de lo que gasta ese barco.',
+      ],
+    ],
+  },
+  checklists: {
+    title: 'Listas de comprobación',
+    description:
+      'Listas cortas para barcos abiertos pequeños, desde el tiempo hasta la vuelta. Marcarlas en un teléfono, imprimir cada una en una página.',
+    lead: 'Listas cortas para barcos abiertos pequeños, desde el tiempo hasta la vuelta. Marcarlas en el teléfono, o imprimir cada una en una página y llevarla en el barco. Los puntos que dependen del barco, la tripulación o el tiempo siguen la travesía del <a href="/">planificador</a>, si la hay.',
+    points: (count) => (count === 1 ? '1 punto' : `${count} puntos`),
+    law: 'La ley local decide lo que hay que llevar y hacer, y varía de un país a otro y de un puerto a otro. Donde una lista no concuerde con la ley, la placa del barco, el manual del fabricante o la práctica para la que se tiene título o formación, la lista no vale.',
+    all: 'Todas las listas',
+    boat: 'Barco',
+    skipper: 'Patrón',
+    when: 'Fecha y hora',
+    next: 'Lista siguiente:',
+  },
+};
