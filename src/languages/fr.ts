@@ -256,7 +256,7 @@ export const words: Catalogue = {
       figure
         ? `Laisser ${figure}${measure === 'count' ? (single(value) ? ' personne' : ' personnes') : ''} à terre`
         : 'Prendre moins de poids',
-    'give-value': () => 'À remplir',
+    'give-value': () => 'Remplir',
     'move-forward': (figure, { value = 0, measure }) =>
       `Déplacer du poids vers l’${value < 0 ? 'arrière' : 'avant'}${figure && ` jusqu’à ce que l’équilibre bouge de ${figure}${measure === 'share' ? ' de la longueur' : ''}`}`,
     'move-across': (figure, { value }) =>
@@ -294,7 +294,7 @@ export const words: Catalogue = {
       `Ce bateau n’a pas été mesuré\u00a0: consommation de bateaux comme lui${figure && `, à ${figure} près`}.`,
     'measured-boat': (figure) =>
       `Consommation d’après les essais de ce bateau${figure && `, à ${figure} près`}, telle qu’elle était les jours d’essai.`,
-    'petrol-density': (figure) => `L’essence pèse ${(figure || '0.745').replace('.', ',')} kg par litre.`,
+    'petrol-density': (figure) => `L’essence pèse ${figure || '0,745'} kg par litre.`,
     'reserve-rule': () => 'Aucune réserve choisie\u00a0: un tiers à l’aller, un tiers au retour, un tiers gardé.',
     refilled: (_figure, name) =>
       `Le plein ou la recharge en chemin compte comme prévu${name && `\u00a0: ${name}`}. Ce qui est donné comme reste est le minimum de tout le chemin.`,
@@ -619,7 +619,7 @@ export const words: Catalogue = {
     undoFresh: 'Revenir en arrière',
     cleared: 'Tout est remis à zéro. Ce que vous aviez n’est pas encore perdu.',
     notLoaded: 'L’adresse n’a donné aucun fichier',
-    opened: (name) => `${name} est ouvert.`,
+    opened: (name) => `Ouvert\u00a0: ${name}.`,
     boatOpened: (name) => `Cette sortie est maintenant prévue avec ${name}.`,
     profileFailed: 'Le bateau de cette page n’a pas pu être chargé.',
     trialsFailed:
@@ -771,7 +771,7 @@ export const words: Catalogue = {
     planing: (speed) => `Déjaugé, ${speed}`,
     atSpeed: (speed) => `À ${speed}`,
     noPlaning: 'Ne déjauge pas avec cette charge',
-    bow: (angle, up) => `${angle}, étrave ${up ? 'haute' : 'basse'}`,
+    bow: (angle, up) => `${angle} ${up ? 'cabré' : 'sur le nez'}`,
     level: 'horizontal',
     lost: { sinks: 'coule', capsizes: 'chavire', upends: 'coule par un bout' },
     heel: 'Gîte',
@@ -780,7 +780,7 @@ export const words: Catalogue = {
     trimRest: 'Assiette à l’arrêt',
     trimRunning: (speed) => `Assiette à ${speed}`,
     freeboard: 'Bord le plus bas',
-    over: (height, part) => `${height} hors de l’eau, au ${part}`,
+    over: (height, part) => `${height} libre, au ${part}`,
     under: (height, part) => `${height} sous l’eau, au ${part}`,
     parts: { tube: 'boudin', transom: 'tableau', gunwale: 'plat-bord' },
     planes: 'Déjaugé, étrave basse, dès',
@@ -855,8 +855,8 @@ export const words: Catalogue = {
     never: 'Personne n’est mis sur l’étrave, et la barre reste à portée du coupe-circuit.',
     tooMany: 'Plus de personnes que de places\u00a0: il n’y a pas de place pour tous. Laissez quelqu’un à terre.',
     nobody: 'Placez d’abord des personnes\u00a0: personne n’est encore à bord.',
-    now: 'Maintenant',
-    advised: 'Ainsi placés',
+    now: 'Actuel',
+    advised: 'Conseillé',
     figure: 'Valeur',
     rows: {
       planes: 'Déjaugé, étrave basse, dès',
@@ -876,7 +876,7 @@ export const words: Catalogue = {
   capacityWords: {
     rule: 'Règle',
     allows: 'Admet',
-    now: 'Maintenant',
+    now: 'Actuel',
     spare: 'Marge',
     names: {
       plate: 'La plaque du bateau',
@@ -910,9 +910,9 @@ export const words: Catalogue = {
     notCoveredWhy: 'Elles sont pour les monocoques non gonflables et les bateaux de moins de 20 pieds.',
     notCoveredTubes: 'Elles sont pour les bateaux à boudins.',
     lacks: { plate: 'non lue ou pas de plaque', other: 'une valeur manque' },
-    comparison: 'pour comparaison seulement',
+    comparison: 'à comparer seulement',
     leads: 'fixe la limite',
-    persons: personnes,
+    persons: (n) => `${n} pers.`,
     verdictSpare: (mass, rule) => `${mass} peuvent encore venir à bord. La limite\u00a0: ${rule}.`,
     verdictOver: (mass, rule) => `${mass} de trop. La limite\u00a0: ${rule}.`,
     unread: 'Inconnu\u00a0: lisez d’abord la plaque. Ce qu’elle dit peut être moins que tout calcul ici.',
@@ -1003,7 +1003,7 @@ export const words: Catalogue = {
       'turn-loaded': 'Au demi-tour, changé',
       home: 'Retour',
     },
-    columns: { mass: 'Total', balance: 'Équilibre', edge: 'Bord le plus bas', hump: 'À la bosse' },
+    columns: { mass: 'Total', balance: 'Équilibre', edge: 'Franc-bord', hump: 'Bosse' },
     fuelStays: 'Une batterie pèse autant tout du long.',
   },
   waypointWords: {
@@ -1200,7 +1200,7 @@ export const words: Catalogue = {
     likely: 'Probable',
     flow: 'Débit',
     rpm: 'tr/min',
-    regime: 'Régime',
+    regime: 'Allure',
     notHeld: 'non tenue',
     limits: {
       power: 'le plein gaz',
@@ -1254,7 +1254,7 @@ export const words: Catalogue = {
     table: 'La barre en tableau',
     leg: 'Étape',
     use: 'Utilise',
-    leftAfter: 'Reste après',
+    leftAfter: 'Reste',
     likelyLeft: 'Probable',
     partOut: 'aller',
     partHome: 'retour',
@@ -1476,7 +1476,7 @@ export const words: Catalogue = {
     swell: 'Houle du large',
     swellHint:
       'Celle des prévisions\u00a0; 0 s’il n’y en a pas. Laissée vide, elle compte comme inconnue en eau ouverte.',
-    worked: 'Calculée pour chaque tronçon d’après le vent et l’eau libre au vent. Regardez la mer avant de partir.',
+    worked: 'Calculée pour chaque étape d’après le vent et l’eau libre au vent. Regardez la mer avant de partir.',
     needsWind: 'Il faut le vent\u00a0; d’ici là la mer compte comme inconnue.',
     needsWaters: 'Il faut des eaux locales\u00a0; sans elles la mer compte comme inconnue.',
   },
@@ -2711,7 +2711,7 @@ export const words: Catalogue = {
       'Ce navigateur ne laisse rien transmettre à la page de préparation. Téléchargez le profil et ouvrez-le là-bas.',
     toPlanner: 'Vers la préparation',
     link: 'Sur votre propre site, un lien vers la préparation avec ?boat= et l’adresse de ce fichier l’ouvre avec ce bateau.',
-    opened: (name) => `${name} est ouvert.`,
+    opened: (name) => `Ouvert\u00a0: ${name}.`,
     notOpened: 'Ce fichier n’a pas pu être lu comme profil de bateau, et rien n’a changé.',
     facts: (runs, by, last) =>
       [runs, ...(by ? [`mesuré par ${by}`] : []), ...(last ? [`en dernier le ${last}`] : [])].join(', '),

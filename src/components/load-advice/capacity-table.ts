@@ -96,7 +96,7 @@ export class CapacityTable extends SpeakingElement {
 
         tr {
           display: grid;
-          grid-template-columns: minmax(0, 1fr) auto;
+          grid-template-columns: minmax(40%, 1fr) auto;
           padding-block: 6px;
           border-block-end: 1px solid var(--_line);
         }

@@ -6,6 +6,7 @@ import { loaded, type Setting } from '../../core/compare/loaded.ts';
 import { type PropellerAdvice, propellerAdvice, usualWindow } from '../../core/compare/propeller-advice.ts';
 import type { LoadColumn } from '../../core/compare/shapes.ts';
 import type { Hull } from '../../core/craft/shapes.ts';
+import { curveWords } from '../curve-plot/words.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
@@ -109,7 +110,7 @@ export class CloserLook extends SpeakingElement {
         </fieldset>
         <homeleg-quantity-field
           label=${words.measuredRpm}
-          .unit=${'rpm'}
+          .unit=${curveWords.rpm}
           .unitSize=${1}
           .min=${300}
           .max=${9000}
@@ -133,7 +134,7 @@ export class CloserLook extends SpeakingElement {
   #rpmField(label: string, value: number, typed: (rpm: number | undefined) => void) {
     return html`<homeleg-quantity-field
       label=${label}
-      .unit=${'rpm'}
+      .unit=${curveWords.rpm}
       .unitSize=${1}
       .min=${300}
       .max=${9000}

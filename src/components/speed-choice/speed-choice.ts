@@ -14,6 +14,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { answerWords } from '../words/en-answer.ts';
 import { furtherWords, speedWords as words } from '../words/en-further.ts';
 import { speedChoiceStyles } from './speed-choice.styles.ts';
 import { frameOf, type Mark, type Marked, marked } from './trade.ts';
@@ -125,7 +126,7 @@ export class SpeedChoiceList extends SpeakingElement {
 
   #left(left: number, store: Ask['plan']['store']): string {
     const figure = this.measures.show('amount', Math.abs(left), store);
-    return left < 0 ? `${figure} short` : `${figure} left`;
+    return left < 0 ? answerWords.missingShort(figure) : answerWords.leftShort(figure);
   }
 
   #take({ speed }: SpeedChoice, { trip }: Ask) {

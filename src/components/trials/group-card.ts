@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Trials } from '../../core/trials/shapes.ts';
+import { curveWords } from '../curve-plot/words.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
@@ -76,7 +77,7 @@ export class GroupCard extends SpeakingElement {
         <homeleg-quantity-field
           label=${store === 'fuel' ? runWords.rpm : runWords.motorRpm}
           measure="count"
-          unit="rpm"
+          unit=${curveWords.rpm}
           .unitSize=${1}
           min="100"
           max="12000"

@@ -1,5 +1,6 @@
 import type { Run, Trials } from '../../core/trials/shapes.ts';
 import { HOUR } from '../../core/units/convert.ts';
+import { curveWords } from '../curve-plot/words.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import type { Measures } from '../units/measures.ts';
 import { freshId } from './edit-trials.ts';
@@ -29,7 +30,7 @@ export function helmUnit(field: HelmField, fuel: boolean, measures: Measures): {
     case 'back':
       return { sign: measures.unit('speed'), si: measures.toSi('speed', 1) };
     case 'rpm':
-      return { sign: 'rpm', si: 1 };
+      return { sign: curveWords.rpm, si: 1 };
     case 'rate':
       return fuel
         ? { sign: `${measures.unit('amount', 'fuel')}/h`, si: measures.toSi('amount', 1, 'fuel') / HOUR }

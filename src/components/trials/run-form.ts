@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Trials } from '../../core/trials/shapes.ts';
+import { curveWords } from '../curve-plot/words.ts';
 import { define } from '../define.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
@@ -90,7 +91,7 @@ export class RunForm extends SpeakingElement {
         <homeleg-quantity-field
           label=${store === 'fuel' ? words.rpm : words.motorRpm}
           measure="count"
-          unit="rpm"
+          unit=${curveWords.rpm}
           .unitSize=${1}
           min="100"
           max="12000"

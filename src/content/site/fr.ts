@@ -1,0 +1,161 @@
+import type { SiteTexts } from './en.ts';
+
+export const siteTexts: SiteTexts = {
+  language: 'Langue',
+  skip: 'Aller au contenu',
+  pages: 'Pages',
+  places: {
+    '/': 'Préparer',
+    '/trials/': 'Essais',
+    '/engines/': 'Moteurs',
+    '/suit/': 'Ce qui convient',
+    '/hire/': 'Location',
+    '/checklists/': 'Listes de contrôle',
+    '/method/': 'Méthode (anglais)',
+    '/search/': 'Recherche',
+  },
+  foot: {
+    caution:
+      '<strong>Pour préparer à terre, pas pour naviguer.</strong> La plaque et le manuel du bateau, les règles locales et la pratique pour laquelle vous avez un permis ou une formation passent avant. Le chef de bord décide.',
+    model:
+      'Homeleg calcule avec des modèles. Un bateau que personne n’a mesuré peut s’en écarter beaucoup\u00a0; les réponses portent donc une fourchette.',
+    kept: 'Ce que vous saisissez reste sur cet appareil. Les bateaux, moteurs et eaux fournis avec le site sont inventés.',
+    method: '<a href="/method/">Comment la réponse est calculée</a> (en anglais), et ce qui lui manque.',
+  },
+  previewAlt: 'Une barre du plein au vide\u00a0: l’aller, le retour, et la part qui est gardée',
+  search: {
+    title: 'Recherche',
+    description:
+      'Trouver un point d’une liste de contrôle ou un passage. La recherche se fait sur cet appareil, même hors ligne.',
+    site: 'Site',
+    label: 'Chercher dans ces pages',
+    words: 'Mots à chercher',
+    button: 'Chercher',
+    hint: 'Se fait sur cet appareil, même hors ligne\u00a0; rien de ce que vous saisissez ne le quitte.',
+    noScript: 'La recherche a besoin de JavaScript. Tout se trouve dans ces pages\u00a0:',
+    all: 'Toutes les pages',
+  },
+  home: {
+    description:
+      'Avec ce bateau, cette charge et ce réservoir\u00a0: irons-nous et reviendrons-nous avec un reste\u00a0? Un outil de préparation des sorties pour petits bateaux à moteur ouverts, essence ou électriques.',
+    heading: 'Aller et revenir, avec un reste\u00a0?',
+    lead: 'Dites quel est le bateau, qui vient et ce qu’il y a dans le réservoir ou la batterie. Homeleg calcule si la sortie est possible, avec quelle certitude, et ce qu’il faut changer sinon.',
+    loading:
+      'La page se charge. Elle fonctionne dans le navigateur et a besoin de JavaScript\u00a0; les <a href="/checklists/">listes de contrôle</a> s’en passent.',
+    reading: 'Comment lire la réponse',
+    bar: [
+      ['Aller', 'Avec la charge, les places, le vent et le courant que vous avez donnés.'],
+      ['Retour', 'Plus léger du carburant brûlé, avec le vent et le courant qu’il y a alors.'],
+      ['Gardé', 'Un tiers, ou plus si vous le choisissez. Le plan ne peut pas y toucher.'],
+    ],
+    answers: 'Trois réponses',
+    measure:
+      'Un bateau que personne n’a mesuré reçoit une large fourchette, et demande plus au réservoir pour la première réponse. Trois essais avec une montre et une jauge la resserrent. <a href="/trials/">Mesurer votre bateau</a>.',
+    also: [
+      [
+        'Listes de contrôle',
+        'De la <a href="/checklists/weather/">météo</a> à <a href="/checklists/overdue/">en retard</a>, pour la personne à terre, en passant par <a href="/checklists/before-launch/">avant la mise à l’eau</a>. <a href="/checklists/">Toutes les listes</a> se cochent sur le téléphone ou s’impriment.',
+      ],
+      [
+        'Location',
+        'Deux poids et une jauge\u00a0: <a href="/hire/">un contrôle de réserve à remettre</a>, avec l’heure du retour.',
+      ],
+      [
+        'Méthode',
+        '<a href="/method/">Ce qui est calculé et comment</a> (en anglais), d’après quelles publications, et ce qui lui manque.',
+      ],
+      [
+        'Sans réseau',
+        'Après la première visite, toutes les pages fonctionnent hors ligne, et le menu du navigateur peut les installer comme une application. Seules les images du plan des rues ne sont jamais gardées sur l’appareil.',
+      ],
+    ],
+  },
+  engines: {
+    title: 'Charges et moteurs',
+    description:
+      'Un bateau, des équipages d’une à quatre personnes, plusieurs moteurs, hélices, réservoirs et batteries\u00a0: qui déjauge, à quelle vitesse, avec quelle consommation, jusqu’où, et ce qui reste de marge.',
+    heading: 'Charges et moteurs',
+    lead: 'Un bateau avec une à quatre personnes, face aux moteurs, hélices, réservoirs et batteries auxquels vous pensez\u00a0: déjauge-t-il, à quelle vitesse, avec quelle consommation, jusqu’où, et que peut-il encore embarquer.',
+    loading:
+      'Le tableau se charge. Il fonctionne dans le navigateur et a besoin de JavaScript\u00a0; les <a href="/checklists/">listes de contrôle</a> s’en passent.',
+    reading: 'Comment le lire',
+    paragraphs: [
+      'Chaque chiffre vaut pour des bateaux comme celui-ci\u00a0; entre parenthèses, les bornes où se tiennent huit sur dix. Un bateau que quelqu’un a mesuré reçoit une fourchette plus étroite\u00a0: ouvrez son fichier au-dessus du tableau. La plaque du bateau passe avant tout chiffre ici.',
+      'Vous cherchez un bateau et non un moteur\u00a0? <a href="/suit/">Dites à quoi il doit servir</a>, et voyez lequel conviendrait.',
+    ],
+  },
+  suit: {
+    title: 'Ce qui conviendrait',
+    description:
+      'Dites qui vient, jusqu’où, sur quelle eau et à quelle vitesse, et voyez quel bateau, moteur, hélice et réservoir ou batterie ferait l’affaire, et pourquoi les autres sont exclus.',
+    heading: 'Qu’est-ce qui conviendrait\u00a0?',
+    lead: 'Dites qui vient, jusqu’où vous voulez aller, à quelle vitesse et sur quelle eau. Chaque bateau d’exemple est essayé avec chaque moteur, réservoir et batterie\u00a0; ce qui ne convient pas dit pourquoi.',
+    loading:
+      'La recherche se charge. Elle fonctionne dans le navigateur et a besoin de JavaScript\u00a0; les <a href="/checklists/">listes de contrôle</a> s’en passent.',
+    asks: 'Ce qu’elle demande à un bateau',
+    points: [
+      'La plaque est respectée\u00a0: personnes, poids, puissance et poids du moteur.',
+      'La vitesse souhaitée est tenue avec tout le monde à bord, et le bateau passe la bosse pour l’atteindre.',
+      'L’aller et le retour avec un tiers gardé, et un reste au retour même un mauvais jour.',
+      'Ce qui doit être porté peut l’être.',
+    ],
+    start:
+      'C’est un point de départ. <a href="/engines/">Comparez moteurs et charges</a> sur le bateau auquel vous pensez, et essayez-en un avant d’acheter ou de louer.',
+  },
+  trials: {
+    title: 'Essais',
+    description:
+      'Mesurer votre bateau\u00a0: des essais saisis ou lus d’une trace, la courbe de consommation qui en sort, sa certitude, et un profil de bateau pour préparer les sorties.',
+    heading: 'Mesurer votre bateau',
+    lead: 'Saisissez ce qu’ont dit le loch, le débitmètre ou l’ampèremètre, ou ouvrez une trace. Chaque essai resserre la fourchette de la courbe de consommation\u00a0; il en sort un profil de bateau avec lequel se préparent les sorties.',
+    loading:
+      'La page des essais se charge. Elle fonctionne dans le navigateur et a besoin de JavaScript\u00a0; les <a href="/checklists/">listes de contrôle</a> s’en passent.',
+    how: 'Comment faire un essai',
+    points: [
+      'Un réglage des gaz, tenu jusqu’à ce que la vitesse soit constante, puis une minute ou plus en ligne droite.',
+      'Ensuite la même chose dans l’autre sens, pour annuler le courant. Quatre passages valent mieux que deux.',
+      'Personne ne change de place. Notez qui est assis où, et ce qu’il y a au réservoir.',
+      'Lentement, sur la bosse et déjaugé\u00a0: une courbe est connue là où elle a été essayée, et devinée ailleurs.',
+      'Changez la charge au moins une fois dans la journée.',
+    ],
+    lookout:
+      'Un veilleur en plus de celui qui note, coupe-circuit attaché, loin des baigneurs, des mouillages et des autres bateaux\u00a0; les limites de vitesse valent aussi pour les essais.',
+  },
+  hire: {
+    title: 'Location',
+    description:
+      'Un comptoir de location dans le navigateur\u00a0: réglez le matin une fois, contrôlez chaque location en six réponses, remettez une fiche avec un code, et voyez qui est sorti et qui est en retard.',
+    heading: 'Comptoir de location',
+    lead: 'Réglez le matin une fois. Contrôlez chaque location en six réponses, remettez une fiche, et voyez qui est sorti et qui est en retard. Tout reste dans ce navigateur et fonctionne sans réseau.',
+    loading:
+      'Le comptoir de location se charge. Il fonctionne dans le navigateur et a besoin de JavaScript\u00a0; les <a href="/checklists/">listes de contrôle</a> s’en passent.',
+    sections: [
+      [
+        'Ce qu’il fait, et ce qu’il ne fait pas',
+        'La réponse vient du même calcul que celle de la page <a href="/">Préparer</a>. Elle ne peut être un oui franc que tant que quelqu’un répond de la flotte, que le matin est réglé et encore valable, que la plaque a été lue et que le niveau du bateau a été mesuré. Panne de moteur, temps qui tourne et ce que fait le locataire ne sont pas dans les chiffres.',
+        'Les règles de location, les codes de bonne pratique et l’assurance disent ce qui doit être montré, noté et signé là où vous êtes. Ils passent avant cette page. Une page fermée ne peut pas avertir d’un bateau en retard\u00a0: gardez-la ouverte, et une horloge à côté.',
+      ],
+      [
+        'Ce que garde le comptoir',
+        'Rien ne quitte cet ordinateur. Les noms ne sont pas nécessaires. Flotte, matin, locations et pleins sont gardés dans ce navigateur\u00a0; ils peuvent être enregistrés en un fichier, chargés sur un autre ordinateur, et effacés.',
+      ],
+      [
+        'Votre propre flotte',
+        'Les bateaux peuvent être saisis, ou venir d’un fichier\u00a0: qui en répond, depuis quand et jusqu’à quand\u00a0; chaque bateau avec sa plaque, la vitesse à laquelle il est loué, et soit les chiffres d’un bateau comme lui, soit ses propres chiffres, soit le profil tiré de ses <a href="/trials/">essais</a>. Enregistrez la flotte inventée en fichier pour voir comment il s’écrit. Les pleins notés au retour comptent comme indices de ce que consomme ce bateau.',
+      ],
+    ],
+  },
+  checklists: {
+    title: 'Listes de contrôle',
+    description:
+      'De courtes listes de contrôle pour petits bateaux ouverts, de la météo au retour. Cochez-les sur un téléphone, imprimez chacune sur une page.',
+    lead: 'De courtes listes pour petits bateaux ouverts, de la météo au retour. Cochez-les sur le téléphone, ou imprimez chacune sur une page et gardez-la avec le bateau. Les points qui dépendent du bateau, de l’équipage ou du temps suivent la sortie préparée sur la page <a href="/">Préparer</a>, s’il y en a une.',
+    points: (count) => `${count} points`,
+    law: 'Le droit local décide de ce que vous devez emporter et faire, et il diffère d’un pays à l’autre et d’un port à l’autre. Là où une liste contredit la loi, la plaque du bateau, le manuel du constructeur ou la pratique pour laquelle vous avez un permis ou une formation, c’est la liste qui est fausse pour vous.',
+    all: 'Toutes les listes de contrôle',
+    boat: 'Bateau',
+    skipper: 'Chef de bord',
+    when: 'Date et heure',
+    next: 'Liste suivante\u00a0:',
+  },
+};
