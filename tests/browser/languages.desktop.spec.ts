@@ -39,24 +39,25 @@ test('nothing English is left on the German planner, but what is said to be', as
 });
 
 test('two elements on one page speak two languages, each its own to the end', async ({ page }) => {
-  await page.goto('/hire/');
-  const english = page.locator('homeleg-reserve-check').first();
+  await page.goto('/suit/');
+  const english = page.locator('homeleg-suit').first();
   await page.evaluate(() => {
     const frame = document.createElement('div');
     frame.lang = 'de-AT';
-    frame.append(document.createElement('homeleg-reserve-check'));
+    frame.append(document.createElement('homeleg-suit'));
     document.querySelector('main .inner')!.append(frame);
   });
-  const german = page.locator('[lang="de-AT"] homeleg-reserve-check');
-  await expect(german.getByText('Gewichte aller mit ihren Sachen')).toBeVisible();
-  await expect(english.getByText('Weights of everyone and their things')).toBeVisible();
-  await german.getByLabel('Gewichte aller mit ihren Sachen').fill('85,5 70');
-  await english.getByLabel('Weights of everyone and their things').fill('85, none');
-  await expect(english.getByText('Type weights as numbers above 0')).toBeVisible();
-  await german.getByLabel('Gewichte aller mit ihren Sachen').fill('85, keine');
-  await expect(german.getByText('Gewichte als Zahlen über 0')).toBeVisible();
+  const german = page.locator('[lang="de-AT"] homeleg-suit');
+  await expect(german.getByLabel('Gewichte aller')).toBeVisible();
+  await expect(english.getByLabel('Weights of everyone')).toBeVisible();
+  await german.getByLabel('Gewichte aller').fill('85,5 70');
+  await english.getByLabel('Weights of everyone').fill('85, none');
+  await expect(english.getByText('Type up to twelve weights')).toBeVisible();
+  await expect(german.getByText('Bis zu zwölf Gewichte')).toHaveCount(0);
+  await german.getByLabel('Gewichte aller').fill('85, keine');
+  await expect(german.getByText('Bis zu zwölf Gewichte')).toBeVisible();
   await page.evaluate(() => document.querySelector('[lang="de-AT"]')!.setAttribute('lang', 'en'));
-  await expect(page.getByText('Type weights as numbers above 0')).toHaveCount(2);
+  await expect(page.getByText('Type up to twelve weights')).toHaveCount(2);
 });
 
 test('the language is switched with one press, keeps the trip, and holds on this device', async ({ page }) => {
@@ -89,12 +90,11 @@ test('each page names its other languages to search engines; the method is in En
 });
 
 test('a page in a language we lack, written from right to left, gets English and keeps its width', async ({ page }) => {
-  await page.goto('/hire/');
+  await page.goto('/suit/');
   await page.evaluate(() => {
     document.documentElement.lang = 'ar';
     document.documentElement.dir = 'rtl';
   });
-  const check = page.locator('homeleg-reserve-check');
-  await expect(check.getByText('Weights of everyone and their things')).toBeVisible();
+  await expect(page.locator('homeleg-suit').getByLabel('Weights of everyone')).toBeVisible();
   expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 });
