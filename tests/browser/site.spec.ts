@@ -67,10 +67,10 @@ for (const path of pages) {
     test('gives the cautions, and one main heading', async ({ page }) => {
       await page.goto(path);
       const foot = page.getByRole('contentinfo');
-      await expect(foot).toContainText('not for navigation');
-      await expect(foot).toContainText('plate');
-      await expect(foot).toContainText('local rules');
-      await expect(foot).toContainText('licensed');
+      const said = path.startsWith('/de/')
+        ? ['nicht zum Navigieren', 'Plakette', 'Regeln vor Ort', 'Schein', 'Es gilt der englische Wortlaut']
+        : ['not for navigation', 'plate', 'local rules', 'licensed'];
+      for (const words of said) await expect(foot).toContainText(words);
       await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);
     });
 
