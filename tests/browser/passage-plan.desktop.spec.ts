@@ -98,7 +98,7 @@ for (const format of ['A4', 'Letter'] as const) {
     await page.emulateMedia({ media: 'print' });
     await expect(page.locator('body > homeleg-sheet-paper')).toBeVisible();
     await expect(page.locator('homeleg-planner')).toBeHidden();
-    await page.emulateMedia({ media: 'screen' });
+    await page.emulateMedia({ media: null });
     const pdf = await page.pdf({ format, path: test.info().outputPath('passage-plan.pdf') });
     expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     // Printing is over: the page is itself again.

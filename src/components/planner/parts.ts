@@ -10,6 +10,7 @@ export type Part =
   | 'legs'
   | 'load'
   | 'passage'
+  | 'saved'
   | 'further';
 
 const LOAD: Record<Part, () => Promise<unknown>> = {
@@ -34,6 +35,7 @@ const LOAD: Record<Part, () => Promise<unknown>> = {
       import('../load-advice/load-questions.ts'),
     ]),
   passage: () => Promise.all([import('../passage-plan/passage-plan.ts'), import('../passage-plan/share-trip.ts')]),
+  saved: () => import('../saved/saved.ts'),
   further: () => import('../further/further.ts'),
 };
 

@@ -106,6 +106,21 @@ export class PlanMaker implements ReactiveController {
     this.#told(this.plan);
   }
 
+  /** Another trip with what its trials say of its boat; undefined while what works that out is on its way. */
+  measuredTrip(entered: Trip): Trip | undefined {
+    if (!entered.trials || this.trialsFailed) return entered;
+    if (!this.#fitter) {
+      void this.#fetchFitter();
+      return undefined;
+    }
+    return this.#fitter.measuredTrip(entered, new Date().toISOString().slice(0, 10)).trip;
+  }
+
+  /** Whether trials can be worked out at once. */
+  get measures(): boolean {
+    return this.#fitter !== undefined || this.trialsFailed;
+  }
+
   #measure(entered: Trip): Trip {
     const today = new Date().toISOString().slice(0, 10);
     const { trip, measured } = this.#fitter?.measuredTrip(entered, today) ?? { trip: entered, measured: undefined };

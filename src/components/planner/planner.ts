@@ -18,6 +18,7 @@ import type { PolicyEdited } from '../reserve-form/reserve-form.ts';
 import { undoKey } from '../route-map/map-keys.ts';
 import { stillLive } from '../route-map/route-history.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
+import type { SavedOpened } from '../saved/saved.ts';
 import type { SpeedTaken } from '../speed-choice/speed-choice.ts';
 import type { DepartureTaken } from '../start-times/start-times.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -30,6 +31,7 @@ import { answerWords } from '../words/en-answer.ts';
 import { dataName } from '../words/en-data.ts';
 import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
+import { savedWords } from '../words/en-saved.ts';
 import { linkWords } from '../words/en-share.ts';
 import { DraftKeeper } from './draft-keeper.ts';
 import { fetchWaters, SHIPPED_WATERS } from './fetch-waters.ts';
@@ -51,6 +53,7 @@ import { type StepWanted, type TripPicked, UNITS, type UnitsPicked } from './tri
 import { typesText } from './types-text.ts';
 import { unusableIn } from './unusable.ts';
 import { whenIdle } from './when-idle.ts';
+import { withBoat } from './with-boat.ts';
 import { withProfile } from './with-profile.ts';
 
 /** A new plan is ready; `plan` is undefined while the trip is incomplete. */
@@ -58,8 +61,8 @@ export type PlanEvent = CustomEvent<{ trip: Trip; plan: Plan | undefined }>;
 /** The answer became another one. */
 export type VerdictEvent = CustomEvent<{ verdict: Verdict | undefined; before: Verdict | undefined }>;
 
-type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load' | 'passage' | 'further';
-type Question = Exclude<Card, 'legs' | 'load' | 'passage' | 'further'>;
+type Card = 'boat' | 'aboard' | 'route' | 'day' | 'kept' | 'legs' | 'load' | 'passage' | 'saved' | 'further';
+type Question = Exclude<Card, 'legs' | 'load' | 'passage' | 'saved' | 'further'>;
 
 /**
  * @summary Plans a trip of a small power boat: boat, load, route and conditions in; range, reserve, safe payload and a
@@ -269,6 +272,21 @@ export class Planner extends SpeakingElement {
           }),
         )}
         ${this.#further(plan)}
+        ${this.#wide(
+          'saved',
+          savedWords.title,
+          savedWords.state,
+          html`<homeleg-saved
+            .trip=${trip}
+            .planned=${this.#maker.trip}
+            .plan=${plan}
+            .waters=${this.#maker.waters}
+            .prepared=${this.#preparedTrip}
+            ?fitted=${this.#maker.measures}
+            .measures=${measures}
+            @saved-opened=${this.#savedOpened}
+          ></homeleg-saved>`,
+        )}
         <a class="strip" href="#answer" @click=${this.#toAnswer}>
           <homeleg-answer compact .plan=${plan} .measures=${measures}></homeleg-answer>
         </a>
@@ -634,6 +652,16 @@ export class Planner extends SpeakingElement {
     if ('refused' in detail) this.message = detail.refused;
     else if ('profile' in detail) this.#useProfile(detail.profile);
     else this.#replace({ trip: detail.trip, origin: {} }, words.opened(detail.name));
+  }
+
+  /** A saved trip as this page would plan it. */
+  readonly #preparedTrip = (trip: Trip): Trip | undefined =>
+    this.#maker.measuredTrip({ ...trip, policy: tightened(trip.policy, this.tighten) });
+
+  #savedOpened({ detail }: SavedOpened): void {
+    const { trip } = this.draft;
+    const next = 'trip' in detail ? detail.trip : withBoat(trip, detail.boat);
+    this.#replace({ trip: next, origin: {} }, words.opened(detail.name));
   }
 
   #useProfile(profile: BoatProfile): void {

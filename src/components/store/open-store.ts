@@ -10,6 +10,10 @@ const UPGRADES: readonly ((database: IDBPDatabase) => void)[] = [
     database.createObjectStore('fuel-notes', { keyPath: 'id' });
     database.createObjectStore('desk');
   },
+  // Saved trips and boats, one record each.
+  (database) => {
+    database.createObjectStore('saved', { keyPath: 'id' });
+  },
 ];
 
 let opened: Promise<IDBPDatabase> | undefined;

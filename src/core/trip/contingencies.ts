@@ -70,6 +70,14 @@ export function contingencies(standing: Standing): readonly Contingency[] {
   return list;
 }
 
+/** Another boat, afloat with its own load, is towed home from the turning point. */
+export function towsHome(standing: Standing, other: Standing): Contingency {
+  const { run } = standing.fuel;
+  const speed = Math.min(towSpeed(standing), towSpeed(other));
+  const scenario: Scenario = { ...run.scenario, homeCap: speed, tow: towOf(other) };
+  return answer(standing, 'tow-home', scenario, { speed });
+}
+
 interface More {
   readonly speed?: number;
   /** s with the engine running slowly. */
