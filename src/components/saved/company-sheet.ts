@@ -4,7 +4,7 @@ import { boatText, type PassageSheet, passageSheet } from '../passage-plan/passa
 import type { Measures } from '../units/measures.ts';
 import { verdictWords } from '../words/en.ts';
 import { companyWords as words } from '../words/en-company.ts';
-import { sheetWords } from '../words/en-passage.ts';
+import { passageSheetWords as sheetWords } from '../words/en-passage.ts';
 
 /** One passage plan for all boats: times of the last one home, and the least of each boat at every point. */
 export function companySheet({ boats, verdict }: Company, notes: PassageNotes, measures: Measures): PassageSheet {

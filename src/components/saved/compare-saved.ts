@@ -53,16 +53,16 @@ export class CompareSaved extends SpeakingElement {
     const named = this.chosen.map((id) => this.#trips.find((entry) => entry.id === id)?.name ?? words.onScreen);
     return html`
       <div class="pair">${this.#choice(0, words.first)} ${this.#choice(1, words.second)}</div>
-      <table class="side">
+      <table class="side" role="table">
         <caption>${words.compareHint}</caption>
-        <thead>
-          <tr><th scope="col">${words.figure}</th>${named.map((name) => html`<th scope="col">${name}</th>`)}</tr>
+        <thead role="rowgroup">
+          <tr role="row"><th role="columnheader" scope="col">${words.figure}</th>${named.map((name) => html`<th role="columnheader" scope="col">${name}</th>`)}</tr>
         </thead>
-        <tbody>
+        <tbody role="rowgroup">
           ${compareRows(pair, this.measures).map(
-            ([label, ...texts]) => html`<tr>
-              <th scope="row">${label}</th>
-              ${texts.map((text) => html`<td>${text}</td>`)}
+            ([label, ...texts]) => html`<tr role="row">
+              <th role="rowheader" scope="row">${label}</th>
+              ${texts.map((text) => html`<td role="cell">${text}</td>`)}
             </tr>`,
           )}
         </tbody>

@@ -71,14 +71,23 @@ export const savedStyles = css`
     margin-block-end: 10px;
   }
 
-  .side {
-    table-layout: fixed;
-  }
+  @container (max-width: 420px) {
+    .side tr {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      border-block-end: 1px solid var(--_line);
+    }
 
-  .side th,
-  .side td {
-    overflow-wrap: anywhere;
-    hyphens: auto;
+    .side tr > * {
+      border: 0;
+      padding: 2px 4px;
+      overflow-wrap: anywhere;
+    }
+
+    .side tr > :first-child {
+      grid-column: 1 / -1;
+      padding-block-start: 6px;
+    }
   }
 
   .file {
