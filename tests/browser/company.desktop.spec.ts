@@ -20,7 +20,10 @@ async function threeBoats(page: Page): Promise<Locator> {
   await expect(card.getByText('Saved as Half full.')).toBeVisible();
   await planner.example('Hire boat, three hours');
   const company = card.locator('homeleg-company');
-  await card.locator('summary').filter({ hasText: /^Boats in company$/ }).click();
+  await card
+    .locator('summary')
+    .filter({ hasText: /^Boats in company$/ })
+    .click();
   await company.getByLabel('Half full').check();
   return company;
 }

@@ -17,7 +17,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { cautions, verdictWords } from '../words/en.ts';
+import { cautions, reasonText, verdictWords } from '../words/en.ts';
 import { companyWords as words } from '../words/en-company.ts';
 import { companySheet } from './company-sheet.ts';
 import { savedStyles } from './saved.styles.ts';
@@ -112,8 +112,10 @@ export class BoatsInCompany extends SpeakingElement {
   #boat({ name, plan, alone }: Kept) {
     const m = this.measures;
     const amount = (value: number) => m.show('amount', value, plan.store);
+    const worst = plan.reasons.find(({ level }) => level === plan.verdict);
+    const why = worst ? reasonText(worst, m, plan.store) : '';
     return html`<tr role="row" class=${plan.verdict}>
-      <th role="rowheader" scope="row">${name}</th>
+      <th role="rowheader" scope="row">${name} <span class="sub">${why}</span></th>
       ${cell(words.answer, html`<span class="verdict">${verdictWords[plan.verdict]}</span>`, 'text')}
       ${cell(words.left, amount(plan.left.median))} ${cell(words.over, amount(plan.left.median - plan.reserve))}
       ${cell(words.ifAlone, amount(alone.left.median))} ${cell(words.time, m.show('time', plan.time))}

@@ -9,6 +9,7 @@ import type * as waypoints from '../waypoint-table/words.ts';
 import type * as plan from './en.ts';
 import type * as answer from './en-answer.ts';
 import type * as checklist from './en-checklist.ts';
+import type * as company from './en-company.ts';
 import type * as compare from './en-compare.ts';
 import type * as data from './en-data.ts';
 import type * as deck from './en-deck.ts';
@@ -21,6 +22,7 @@ import type * as measured from './en-measured.ts';
 import type * as passage from './en-passage.ts';
 import type * as planText from './en-plan-text.ts';
 import type * as planner from './en-planner.ts';
+import type * as saved from './en-saved.ts';
 import type * as share from './en-share.ts';
 import type * as site from './en-site.ts';
 import type * as trials from './en-trials.ts';
@@ -38,6 +40,7 @@ type Modules = typeof curve &
   typeof plan &
   typeof answer &
   typeof checklist &
+  typeof company &
   typeof compare &
   typeof data &
   typeof deck &
@@ -51,6 +54,7 @@ type Modules = typeof curve &
   typeof planText &
   typeof passage &
   typeof planner &
+  typeof saved &
   typeof share &
   typeof site &
   typeof trials &

@@ -142,13 +142,14 @@ function helpOf(
     trip.load,
   );
   const full = planTrip({ ...trip, load }, waters, { quick: true });
-  const aboard = full.ok
-    ? {
-        people: people.length,
-        verdict: full.value.verdict,
-        against: full.value.reasons.filter(({ level }) => level === 'no-go').map(({ code }) => code),
-      }
-    : { people: people.length, verdict: 'no-go' as const, against: [] };
+  // What stands against the helper's own trip already does not stand against helping.
+  const own = new Set(boats[from]!.plan.reasons.map(({ code, level }) => `${code} ${level}`));
+  const against = full.ok
+    ? full.value.reasons.filter(({ code, level }) => level === 'no-go' && !own.has(`${code} ${level}`))
+    : [];
+  const refused = !full.ok || against.length > 0;
+  const verdict: Verdict = refused ? 'no-go' : full.value.verdict === 'go' ? 'go' : 'marginal';
+  const aboard = { people: people.length, verdict, against: against.map(({ code }) => code) };
   return { from, to, tow: helper.fuel.run.possible ? towsHome(helper, standings[to]!) : undefined, aboard };
 }
 
