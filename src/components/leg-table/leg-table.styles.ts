@@ -103,7 +103,7 @@ export const legTableStyles = css`
     }
   }
 
-  @container (max-width: 860px) {
+  @container (max-width: 940px) {
     table,
     thead,
     tbody,

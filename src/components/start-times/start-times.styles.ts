@@ -10,6 +10,7 @@ export const startTimesStyles = css`
   }
 
   .hour {
+    position: relative;
     display: grid;
     gap: 2px;
     justify-items: center;
