@@ -1460,7 +1460,7 @@ export const words: Draft = {
     fromTo: (low, high) => `${low} bis ${high}`,
     under: (figure) => `unter ${figure}`,
     days: 'T',
-    signs: { '%': '\u00a0%', kn: 'kn', NM: 'sm', mi: 'mi', mph: 'mph', gal: 'gal', lb: 'lb', ft: 'ft', hp: 'PS' },
+    signs: { '%': '\u00a0%', kn: 'kn', NM: 'sm', mi: 'mi', mph: 'mph', gal: 'gal', lb: 'lb', ft: 'ft', hp: 'hp' },
   },
 
   // --- Further questions
@@ -2742,6 +2742,7 @@ export const words: Draft = {
     rescueNow: (boat) => `${boat} ist überfällig. Jetzt Seenotleitung oder Notruf anrufen.`,
   },
   deskWords: {
+    demo: 'Boote, Plaketten und Strecken hier sind erfunden. Ein Verleih trägt seine eigenen ein.',
     parts: 'Teile des Verleihs',
     views: {
       check: 'Prüfen',
@@ -3133,7 +3134,7 @@ export const words: Draft = {
     'Electric outboard': 'Elektro-Außenborder',
     'two-stroke': 'Zweitakt',
     'four-stroke': 'Viertakt',
-    hp: 'PS',
+    hp: 'hp',
     'kW input': 'kW Aufnahme',
     'Tank under the engine cover': 'Tank unter der Motorhaube',
     'Spare can': 'Reservekanister',

@@ -2889,7 +2889,7 @@ export const words: Catalogue = {
       gal: 'gal',
       lb: 'lb',
       ft: 'ft',
-      hp: 'ch',
+      hp: 'hp',
     },
   },
   dataWords: {
@@ -2905,7 +2905,7 @@ export const words: Catalogue = {
     'Electric outboard': 'Hors-bord électrique',
     'two-stroke': 'deux temps',
     'four-stroke': 'quatre temps',
-    hp: 'ch',
+    hp: 'hp',
     'kW input': 'kW absorbés',
     'Tank under the engine cover': 'Réservoir sous le capot du moteur',
     'Spare can': 'Jerrican de secours',

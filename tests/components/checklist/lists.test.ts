@@ -4,7 +4,7 @@ import { readChecklist } from '../../../src/components/checklist/read-checklist.
 import { shippedLists } from '../../../src/components/checklist/shipped-lists.ts';
 
 const folder = 'shared/checklists';
-const files = readdirSync(folder);
+const files = readdirSync(folder).filter((file) => file.endsWith('.json'));
 const text = (file: string) => readFileSync(`${folder}/${file}`, 'utf8');
 
 describe('the shipped checklists', () => {
