@@ -1,4 +1,4 @@
-import type { Draft } from '../components/words/catalogue.ts';
+import type { Catalogue } from '../components/words/catalogue.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 
@@ -40,7 +40,7 @@ const LOST: Readonly<Record<string, string>> = {
   upends: 'geht es an einem Ende unter',
 };
 
-export const words: Draft = {
+export const words: Catalogue = {
   // --- The plan
   verdictWords: { go: 'Zurück mit Reserve', marginal: 'Nicht sicher genug', 'no-go': 'So nicht' },
   verdictWhyWords: {

@@ -4,7 +4,13 @@ import { expect, type Page, test } from '@playwright/test';
 const before = '/checklists/before-launch/';
 const fuel = '/checklists/fuel/';
 const engine = '/checklists/engine-and-propeller/';
-const lists = readdirSync('shared/checklists').map((file) => `/checklists/${file.replace('.json', '')}/`);
+const lists = readdirSync('shared/checklists')
+  .filter((file) => file.endsWith('.json'))
+  .map((file) => `/checklists/${file.replace('.json', '')}/`);
+const translated = readdirSync('src/content/site')
+  .map((file) => file.replace('.ts', ''))
+  .filter((tag) => tag !== 'en')
+  .flatMap((tag) => lists.map((path) => `/${tag}${path}`));
 
 /** As the planner leaves it on the device. */
 async function keepTrip(
@@ -187,7 +193,7 @@ test.describe('without script', () => {
   });
 });
 
-for (const path of lists) {
+for (const path of [...lists, ...translated]) {
   test(`${path} prints on one A4 page`, async ({ page }) => {
     await page.goto(path);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
@@ -197,7 +203,9 @@ for (const path of lists) {
     expect(Number(width)).toBeCloseTo(595.3, -1);
     expect(Number(height)).toBeCloseTo(841.9, -1);
   });
+}
 
+for (const path of lists) {
   test(`${path} leaves out on paper what only works on a screen, and keeps the cautions`, async ({ page }) => {
     await page.goto(path);
     await page.emulateMedia({ media: 'print' });
