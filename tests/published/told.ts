@@ -19,6 +19,8 @@ const SAME = 0.002;
  * the table has to say the same already: to two thousandths, or to `same` where shares mean nothing, as of a clock.
  */
 export function told(check: string, what: string, published: number, found: number, same?: number): void {
+  // Figures of our own prototype are held with the same helpers and are nothing published.
+  if (!expect.getState().testPath?.includes('/published/')) return;
   const file = process.env.HOMELEG_TOLD;
   if (file) {
     appendFileSync(file, `${JSON.stringify({ check, what, published, found } satisfies Told)}\n`);
