@@ -75,6 +75,11 @@ export class PlannerPage {
     });
   }
 
+  /** Of a plan what is there at once; the slower figures follow when the hand rests. */
+  gist() {
+    return this.plan().then(({ verdict, reasons, need, distance }) => ({ verdict, reasons, need, distance }));
+  }
+
   reasons(): Promise<string[]> {
     return this.plan().then((plan) => plan.reasons.map((reason) => reason.code));
   }

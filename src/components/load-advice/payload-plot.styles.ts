@@ -15,7 +15,8 @@ export const payloadPlotStyles = css`
     min-height: 300px;
   }
 
-  .unsettled {
+  /* Words stay as dark as they were: only the drawing fades. */
+  .unsettled svg {
     opacity: 0.6;
   }
 
