@@ -81,8 +81,11 @@ export class RoundHelp extends SpeakingElement {
       import('../../core/route/take-round-route.ts'),
       import('../../core/route/waters.ts'),
     ]);
-    // Edited meanwhile: that was not what was asked for.
-    if (this.route !== route) return;
+    // Edited meanwhile: that was not what was asked for. The same waypoints in a new object are no edit.
+    if (!this.route || !sameWaypoints(this.route.waypoints, route.waypoints)) {
+      this.said = '';
+      return;
+    }
     const again = !legs && this.#last && sameWaypoints(this.#last.after, route.waypoints);
     const from = again ? { ...route, waypoints: this.#last!.before } : route;
     const drawn = legs && [...new Set(legs.map((leg) => drawnLegOf(route, leg)))];
