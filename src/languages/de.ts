@@ -360,6 +360,8 @@ export const words: Catalogue = {
   problemWords: {
     'route-too-short': 'Eine Route mit mindestens zwei Punkten zeichnen',
     'route-no-length': 'Die Route hat keine Länge',
+    'no-such-stream-place': (waypoint) =>
+      `Der Abschnitt ab Wegpunkt ${waypoint} nimmt den Strom eines Ortes, der nicht in der Liste steht`,
     inEnglish: (message) => `(englisch) ${message}`,
   },
   compassWords: {

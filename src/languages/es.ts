@@ -366,6 +366,8 @@ export const words: Catalogue = {
   problemWords: {
     'route-too-short': 'Trazar una ruta con al menos dos puntos',
     'route-no-length': 'La ruta no tiene longitud',
+    'no-such-stream-place': (waypoint) =>
+      `El tramo desde el punto ${waypoint} toma la corriente de un lugar que no está en la lista`,
     inEnglish: (message) => `(en inglés) ${message}`,
   },
   compassWords: {

@@ -383,6 +383,8 @@ export const words: Catalogue = {
   problemWords: {
     'route-too-short': 'Dessinez une route d’au moins deux points',
     'route-no-length': 'La route n’a pas de longueur',
+    'no-such-stream-place': (waypoint) =>
+      `L’étape depuis le point ${waypoint} prend le courant d’un lieu qui n’est pas dans la liste`,
     inEnglish: (message) => `En anglais\u00a0: ${message}`,
   },
   compassWords: {

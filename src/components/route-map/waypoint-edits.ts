@@ -34,10 +34,10 @@ export function addedAtEnd(waypoints: Waypoints, at: LatLon): Waypoint[] {
   return [...waypoints, place(at)];
 }
 
-/** The new waypoint becomes `index`; both halves of a leg that it splits keep that leg's speed. */
+/** The new waypoint becomes `index`; both halves of a leg that it splits keep that leg's speed and place of its stream. */
 export function insertedAt(waypoints: Waypoints, index: number, at: LatLon): Waypoint[] {
-  const speed = index > 0 ? waypoints[index - 1]?.speed : undefined;
-  const added: Waypoint = speed === undefined ? place(at) : { ...place(at), speed };
+  const { speed, streamPlace } = (index > 0 ? waypoints[index - 1] : undefined) ?? {};
+  const added = withFields(place(at), { speed, streamPlace });
   return waypoints.toSpliced(index, 0, added);
 }
 
@@ -50,13 +50,13 @@ export function deletedAt(waypoints: Waypoints, index: number): Waypoint[] {
   return waypoints.toSpliced(index, 1);
 }
 
-/** The same water the other way: speeds belong to legs, so each moves to the other end of its leg. */
+/** The same water the other way: speeds and places of streams belong to legs, so each moves to the other end of its leg. */
 export function reversed(waypoints: Waypoints): Waypoint[] {
   const count = waypoints.length;
   return waypoints.toReversed().map((waypoint, i) => {
     // Counted round the closing leg, which keeps its speed too.
-    const speed = waypoints[(2 * count - 2 - i) % count]?.speed;
-    return withFields(waypoint, { speed });
+    const { speed, streamPlace } = waypoints[(2 * count - 2 - i) % count] ?? {};
+    return withFields(waypoint, { speed, streamPlace });
   });
 }
 
@@ -100,7 +100,8 @@ export function sameWaypoint(a: Waypoint, b: Waypoint): boolean {
       a.name === b.name &&
       a.stop === b.stop &&
       a.refill === b.refill &&
-      a.speed === b.speed)
+      a.speed === b.speed &&
+      a.streamPlace === b.streamPlace)
   );
 }
 

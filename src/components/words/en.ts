@@ -421,12 +421,15 @@ export function reserveRuleText(rule: ReserveRule, m: Measures): string {
 export const problemWords = spoken('problemWords', {
   'route-too-short': 'Draw a route with at least two points',
   'route-no-length': 'The route has no length',
+  'no-such-stream-place': (waypoint: number) =>
+    `The leg from waypoint ${waypoint} takes the stream of a place that is not listed`,
   inEnglish: (message: string) => message,
 });
 
 /** Messages of the core are written for people already, in English. */
-export function problemText({ code, message }: Problem): string {
+export function problemText({ code, path, message }: Problem): string {
   if (code === 'route-too-short' || code === 'route-no-length') return problemWords[code];
+  if (code === 'no-such-stream-place') return problemWords[code](Number(path.split('.')[2]) + 1);
   return problemWords.inEnglish(message);
 }
 

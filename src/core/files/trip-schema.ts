@@ -35,6 +35,7 @@ export const waypointSchema = v.strictObject({
   stop: v.optional(between(0, LONGEST_STAY)),
   refill: v.optional(between(0, 1)),
   speed: v.optional(speedSchema),
+  streamPlace: v.optional(text),
 });
 
 const timeSchema = v.pipe(

@@ -122,6 +122,7 @@ const NOUNS: Readonly<Record<string, readonly [noun: string, unit?: string]>> = 
   time: ['time'],
   timezone: ['time zone'],
   gust: ['gust', 'm/s'],
+  streamPlace: ['place whose stream is taken'],
   streamPlaces: ['list of places with streams'],
   firstHour: ['first hour from high water'],
   springs: ['list of streams at springs'],

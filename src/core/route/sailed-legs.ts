@@ -10,6 +10,8 @@ export interface SailedLeg {
   /** Share of capacity to which tank or battery is filled at its end. */
   readonly refill?: number;
   readonly speed: PlannedSpeed;
+  /** Name of the place whose stream it takes; absent: the nearest. */
+  readonly streamPlace?: string;
 }
 
 export interface SailedLegs {
@@ -22,7 +24,7 @@ export interface SailedLegs {
 const SAME_PLACE = 1;
 
 /**
- * The legs as they are sailed. Out-and-home doubles back at the same speeds over the same water and stops on the way
+ * The legs as they are sailed. Out-and-home doubles back at the same speeds over the same water in its stream and stops on the way
  * out and at the turn; a loop closes to its start and turns at the waypoint farthest from it; one way is all out.
  * A stop or a filling up where the trip ends is not part of it.
  */
@@ -51,13 +53,16 @@ function drawnLegs(points: readonly Waypoint[], route: Route): SailedLeg[] {
     const from = points[index - 1]!;
     const to = points[index]!;
     const refill = to.refill === undefined ? {} : { refill: to.refill };
-    legs.push({ from, to, part: 'out', stop: to.stop ?? 0, ...refill, speed: from.speed ?? route.speed });
+    const taken = from.streamPlace === undefined ? {} : { streamPlace: from.streamPlace };
+    legs.push({ from, to, part: 'out', stop: to.stop ?? 0, ...refill, speed: from.speed ?? route.speed, ...taken });
   }
   return legs;
 }
 
 function mirrored(out: readonly SailedLeg[]): SailedLeg[] {
-  return out.map(({ from, to, speed }) => ({ from: to, to: from, part: 'home' as const, stop: 0, speed })).reverse();
+  return out
+    .map(({ from, to, refill: _, ...leg }) => ({ ...leg, from: to, to: from, part: 'home' as const, stop: 0 }))
+    .reverse();
 }
 
 function closed(points: readonly Waypoint[]): readonly Waypoint[] {

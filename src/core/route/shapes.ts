@@ -17,6 +17,8 @@ export interface Waypoint extends LatLon {
   readonly refill?: number;
   /** For the leg that starts here; absent: the route's speed. */
   readonly speed?: PlannedSpeed;
+  /** Of streams by tide: name of the place whose stream the leg that starts here takes; absent: the nearest in sight. */
+  readonly streamPlace?: string;
 }
 
 export interface Route {

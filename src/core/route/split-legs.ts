@@ -22,6 +22,8 @@ export interface Stretch {
   readonly stop: number;
   /** Share of capacity to which tank or battery is filled at its end. */
   readonly refill?: number;
+  /** Name of the place whose stream it takes; absent: the nearest. */
+  readonly streamPlace?: string;
   /** Its place among all stretches, where they are cut short for what changes by place. */
   readonly spot?: number;
 }
@@ -66,6 +68,7 @@ export function splitLegs(legs: readonly SailedLeg[], waters: Waters | undefined
         ...(governing && { limit: limitOf(governing), limitName: governing.name }),
         stop: to === 1 ? leg.stop : 0,
         ...(to === 1 && leg.refill !== undefined && { refill: leg.refill }),
+        ...(leg.streamPlace !== undefined && { streamPlace: leg.streamPlace }),
       });
     }
     for (const { kind, zone, from, to, at } of along.crossings) {

@@ -19,7 +19,7 @@ const SAME_PLACE = 1;
 /**
  * The route with waypoints put in between, so that its legs keep off land, shoals and keep-outs by a shortest way.
  * `legs` names the drawn legs to look at; all if absent. Waypoints drawn stay; new ones carry on the speed of their
- * leg. Problems name the waypoint as `waypoints.N`.
+ * leg and the place of its stream. Problems name the waypoint as `waypoints.N`.
  */
 export function takeRouteRound(
   route: Route,
@@ -42,8 +42,9 @@ export function takeRouteRound(
     }
     if (found.value.via.length === 0) return;
     rounded.push({ leg, track: found.value });
-    const speed = from.speed === undefined ? {} : { speed: from.speed };
-    all.push(...found.value.via.map((at) => ({ ...at, ...speed })));
+    const { speed, streamPlace } = from;
+    const carried = { ...(speed !== undefined && { speed }), ...(streamPlace !== undefined && { streamPlace }) };
+    all.push(...found.value.via.map((at) => ({ ...at, ...carried })));
   });
   const added = all.length - waypoints.length;
   return { waypoints: added > 0 ? all : waypoints, added, rounded, refused };

@@ -5,8 +5,8 @@ import type { Waters } from '../route/waters.ts';
 import { type LegFetch, worstFetches } from '../route/worst-fetch.ts';
 import { oneForceMore } from '../water/beaufort.ts';
 import { secondsOf } from '../water/clock.ts';
-import type { Conditions, WindAt } from '../water/shapes.ts';
-import { type Reach, reachOf, type StreamFound, streamAt, streamTable } from '../water/streams.ts';
+import type { Conditions, StreamPlace, WindAt } from '../water/shapes.ts';
+import { type Reach, reachOf, reachOfNamed, type StreamFound, streamAt, streamTable } from '../water/streams.ts';
 import { type HeightAt, heightByHighWater } from '../water/tide-height.ts';
 import { type WindTable, windTable } from '../water/wind-by-time.ts';
 import { type SeaUnder, seaUnder } from './leg-waves.ts';
@@ -19,6 +19,8 @@ export interface Way {
   readonly trackDeg: number;
   readonly from: LatLon;
   readonly to: LatLon;
+  /** Name of the place whose stream it takes; absent: the nearest. */
+  readonly streamPlace?: string;
   /** Its place among the stretches of the trip, by which what was found is remembered; absent: asked once. */
   readonly spot?: number;
 }
@@ -114,13 +116,19 @@ function windTold({ wind }: Conditions, departs: number | undefined): Around['wi
   return table;
 }
 
+/** Places with streams by tide: one's own, then those of the local waters. */
+export function streamPlacesOf({ streamPlaces = [] }: Conditions, waters: Waters | undefined): readonly StreamPlace[] {
+  return [...streamPlaces, ...(waters?.streams ?? [])];
+}
+
 function streamTold(
-  { stream, tide, streamPlaces = [] }: Conditions,
+  conditions: Conditions,
   waters: Waters | undefined,
   departs: number | undefined,
 ): { readonly law: Around['stream']; readonly strongest: number } {
+  const { stream, tide } = conditions;
   if (stream !== 'by-tide') return { law: stream, strongest: 0 };
-  const places = [...streamPlaces, ...(waters?.streams ?? [])];
+  const places = streamPlacesOf(conditions, waters);
   if (!tide || departs === undefined || places.length === 0) return { law: undefined, strongest: 0 };
   const table = streamTable(places, tide);
   const strongest = table.places.reduce((most, { hours }) => Math.max(most, ...hours.map(({ rate }) => rate)), 0);
@@ -130,7 +138,10 @@ function streamTold(
     let reach = way.spot === undefined ? undefined : reaches[way.spot];
     if (!reach) {
       const middle = { lat: (way.from.lat + way.to.lat) / 2, lon: (way.from.lon + way.to.lon) / 2 };
-      reach = reachOf(table, middle, crossesLand);
+      reach =
+        way.streamPlace === undefined
+          ? reachOf(table, middle, crossesLand)
+          : reachOfNamed(table, middle, way.streamPlace);
       if (way.spot !== undefined) reaches[way.spot] = reach;
     }
     return streamAt(table, reach, { seconds, courseDeg: way.trackDeg });

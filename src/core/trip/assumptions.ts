@@ -1,7 +1,7 @@
 import { PETROL_DENSITY } from '../units/constants.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
+import { placesTaken } from './leg-plans.ts';
 import type { Prepared } from './prepare.ts';
-import type { Run } from './sail.ts';
 import { UNKNOWN } from './scenario.ts';
 import type { Assumption } from './shapes.ts';
 
@@ -20,7 +20,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
     list.push({ code: 'sea-from-wind', measure: 'length', value: highest });
   }
   if (fuel.run.refills) list.push({ code: 'refilled', name: filledAt(prepared).join(', ') });
-  const places = streamPlacesUsed(fuel.run);
+  const places = placesTaken(fuel.run, fuel.run.sailed);
   if (places.length > 0) list.push({ code: 'stream-by-tide', name: places.join(', ') });
   if (fuel.run.sailed.some((s) => s.speed < s.planned - 0.01)) list.push({ code: 'speed-in-waves' });
   if (craft.drive.kind === 'electric' && conditions.batteryTemperatureC === undefined) {
@@ -42,16 +42,6 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   if (conditions.departure === undefined) list.push({ code: 'daylight' });
   list.push({ code: 'extra-load-at-centre' });
   return list;
-}
-
-/** Names of the places whose streams were taken, in the order they are met. */
-function streamPlacesUsed({ sailed, scenario: { stream, departs } }: Run): readonly string[] {
-  if (typeof stream !== 'function') return [];
-  const names = sailed.flatMap((s) => {
-    const found = stream(s.stretch, departs + s.at);
-    return found.known ? [found.place] : [];
-  });
-  return [...new Set(names)];
 }
 
 /** Names of the waypoints at which the trip fills up. */

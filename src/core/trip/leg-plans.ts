@@ -60,6 +60,7 @@ export function legPlans(
       headwind: whole.weather.headwind,
       waveHeight: whole.weather.waveHeight,
       ...(whole.stream && { stream: whole.stream }),
+      ...streamPlacesOn(run, pieces),
     });
     startsAt += whole.time + last.stretch.stop;
     const to = run.refills?.to[next - 1];
@@ -110,6 +111,23 @@ function merged(pieces: readonly Sailed[]): Sailed {
     },
     stream: pieces.reduce((a, b) => ((b.stream?.rate ?? 0) > (a.stream?.rate ?? 0) ? b : a)).stream,
   };
+}
+
+/** Whose streams were taken on a stretch. */
+function streamPlacesOn(run: Run, pieces: readonly Sailed[]): { readonly streamPlaces?: readonly string[] } {
+  const streamPlaces = placesTaken(run, pieces);
+  return streamPlaces.length > 0 ? { streamPlaces } : {};
+}
+
+/** Names of the places whose streams by tide were taken on some stretches of a run, in the order they are met. */
+export function placesTaken({ scenario: { stream, departs } }: Run, sailed: readonly Sailed[]): readonly string[] {
+  if (typeof stream !== 'function') return [];
+  const names = new Set<string>();
+  for (const { stretch, at } of sailed) {
+    const found = stream(stretch, departs + at);
+    if (found.known) names.add(found.place);
+  }
+  return [...names];
 }
 
 /** Nothing of an endless need is nothing. */

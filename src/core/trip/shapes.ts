@@ -199,6 +199,8 @@ export interface LegPlan {
   readonly waveHeight: number;
   /** The strongest on this stretch; absent in slack water. */
   readonly stream?: Stream;
+  /** Of streams by tide: names of the places it was taken from, in the order met. */
+  readonly streamPlaces?: readonly string[];
 }
 
 export type BadCaseKind =

@@ -28,7 +28,7 @@ interface PlaceToday {
 /** Places that may speak for a spot: the nearest in sight over water first. Holds at all times; make it once per spot. */
 export type Reach =
   | { readonly reached: true; readonly near: readonly { readonly today: PlaceToday; readonly distance: number }[] }
-  | { readonly reached: false; readonly why: 'no-places' | 'too-far' | 'behind-land' };
+  | { readonly reached: false; readonly why: 'no-places' | 'too-far' | 'behind-land' | 'no-such-place' };
 
 export type StreamFound =
   | {
@@ -45,7 +45,14 @@ export type StreamFound =
 export interface StreamUnknown {
   readonly known: false;
   /** `bad-ranges`: springs of the tide not above neaps. */
-  readonly why: 'no-places' | 'too-far' | 'behind-land' | 'outside-hours' | 'far-from-high-water' | 'bad-ranges';
+  readonly why:
+    | 'no-places'
+    | 'too-far'
+    | 'behind-land'
+    | 'no-such-place'
+    | 'outside-hours'
+    | 'far-from-high-water'
+    | 'bad-ranges';
   /** The place whose hours end, and the instants, s since 1970, between which it speaks. */
   readonly place?: string;
   readonly from?: number;
@@ -89,6 +96,15 @@ export function reachOf(table: StreamTable, spot: Spot, crossesLand: (from: Spot
   }
   if (near.length === 0) return { reached: false, why: 'behind-land' };
   return { reached: true, near };
+}
+
+/** The place that somebody picked for a spot, however far; of several with that name all count. */
+export function reachOfNamed(table: StreamTable, spot: Spot, name: string): Reach {
+  const near = table.places
+    .filter(({ place }) => place.name === name)
+    .map((today) => ({ today, distance: roughDistance(spot, today.place) }))
+    .sort((a, b) => a.distance - b.distance);
+  return near.length > 0 ? { reached: true, near } : { reached: false, why: 'no-such-place' };
 }
 
 /**

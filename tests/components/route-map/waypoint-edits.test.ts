@@ -58,6 +58,14 @@ describe('editing the waypoints', () => {
     expect(split.map((waypoint) => waypoint.speed)).toEqual([2, 2, undefined, 'best-planing']);
   });
 
+  it('keeps the place whose stream a leg takes, split or sailed the other way', () => {
+    const picked = changedAt(route, 0, { streamPlace: 'Race' });
+    const split = insertedAt(picked, 1, { lat: 46.015, lon: -32 });
+    expect(split.map(({ streamPlace }) => streamPlace)).toEqual(['Race', 'Race', undefined, undefined]);
+    expect(reversed(picked).map(({ streamPlace }) => streamPlace)).toEqual([undefined, 'Race', undefined]);
+    expect(sameWaypoints(route, picked)).toBe(false);
+  });
+
   it('moves a place, and nothing else about the waypoint', () => {
     expect(movedTo(route, 2, { lat: 46.1, lon: -32 })[2]).toEqual({ ...cove, lat: 46.1, lon: -32 });
   });

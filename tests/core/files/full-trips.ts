@@ -18,6 +18,7 @@ export function petrolTrip(): Loose {
   trip.load.items[1].at = { x: 1.7, y: -0.4, z: 0.6 };
   trip.route.waypoints[2].speed = 'best';
   trip.route.waypoints[3].speed = 2.5;
+  trip.route.waypoints[0].streamPlace = 'Off the haven';
   trip.conditions.batteryTemperatureC = 15;
   trip.conditions.waterTemperatureC = 12;
   trip.policy.reserve = [{ kind: 'thirds' }, { kind: 'share', share: 0.2 }, { kind: 'minutes', minutes: 30 }];

@@ -60,7 +60,7 @@ describe('readTrip', () => {
         expect(result.problems[0]).toMatchObject({ code: 'missing', path: keys.join('.') });
     }
     const optional =
-      /^(name|waters|trials|craft\.fouling|trials\.(measuredBy|fouling|(runs|refills)\.(day|stream|rpm|fullThrottle|consumed|consumedError|wind|waveHeight|leftOut|note|readAt))|trials\..*\.(plate|tube|transomHeight|shaft|maxCurrent|fill|fillKnownBy|name|station|at|helm)|trials\.hull\.plate\.(?!scheme)\w+|craft\.hull\.(plate|tube|transomHeight)|craft\.hull\.plate\.(?!scheme)\w+|.*\.z|craft\.drive\.shaft|craft\.store\.batteries\.maxCurrent|load\.fill(KnownBy)?|load\.items\.(name|station|at|helm)|route\.waypoints\.(name|stop|speed)|conditions\.(?!water$)[^.]+|policy\.(?!reserve)\w+)$/;
+      /^(name|waters|trials|craft\.fouling|trials\.(measuredBy|fouling|(runs|refills)\.(day|stream|rpm|fullThrottle|consumed|consumedError|wind|waveHeight|leftOut|note|readAt))|trials\..*\.(plate|tube|transomHeight|shaft|maxCurrent|fill|fillKnownBy|name|station|at|helm)|trials\.hull\.plate\.(?!scheme)\w+|craft\.hull\.(plate|tube|transomHeight)|craft\.hull\.plate\.(?!scheme)\w+|.*\.z|craft\.drive\.shaft|craft\.store\.batteries\.maxCurrent|load\.fill(KnownBy)?|load\.items\.(name|station|at|helm)|route\.waypoints\.(name|stop|speed|streamPlace)|conditions\.(?!water$)[^.]+|policy\.(?!reserve)\w+)$/;
     expect(needless.filter((field) => !optional.test(field))).toEqual([]);
     expect(needless.length).toBeGreaterThan(20);
   });

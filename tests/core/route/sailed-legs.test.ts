@@ -24,6 +24,12 @@ describe('sailedLegs out and home', () => {
     expect(legs.map(({ speed }) => speed)).toEqual([2, 6, 6, 2]);
   });
 
+  it('takes the stream of a place picked for a leg both ways', () => {
+    const waypoints = [slip, { ...buoy, streamPlace: 'Race' }, cove];
+    const picked = sailedLegs({ shape: 'out-and-home', waypoints, speed: 6 }).legs;
+    expect(picked.map(({ streamPlace }) => streamPlace)).toEqual([undefined, 'Race', 'Race', undefined]);
+  });
+
   it('stops on the way out and at the turn, not on the way home', () => {
     expect(legs.map(({ stop }) => stop)).toEqual([600, 3600, 0, 0]);
   });

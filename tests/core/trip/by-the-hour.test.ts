@@ -173,6 +173,46 @@ describe('streams by the tide', () => {
     expect(race.length).toBeGreaterThan(0);
   });
 
+  describe('with a place picked for a leg', () => {
+    const near = { ...always({ setDeg: 180, rate: 0.2 }), name: 'Near' };
+    const off = { ...always({ setDeg: 180, rate: 1 }), name: 'Off the point', lat: 45.2 };
+    const both = given(
+      { departure: leaves, stream: 'by-tide', streamPlaces: [near, off], tide },
+      { ...upNorth(8000, 4, 'out-and-home'), waters: undefined },
+    );
+    const picked = (name: string, of: Trip = both): Trip => {
+      const [from, ...rest] = of.route.waypoints;
+      return { ...of, route: { ...of.route, waypoints: [{ ...from!, streamPlace: name }, ...rest] } };
+    };
+
+    it('take its stream however far it lies, on the way home over the same water too, and say so of each leg', () => {
+      expect(planned(both, 'none').legs.map(({ streamPlaces }) => streamPlaces)).toEqual([['Near'], ['Near']]);
+      const plan = planned(picked('Off the point'), 'none');
+      expect(plan.legs.map(({ streamPlaces }) => streamPlaces)).toEqual([['Off the point'], ['Off the point']]);
+      expect(plan.legs[0]!.speedOverGround).toBeCloseTo(3, 6);
+      expect(plan.legs[1]!.speedOverGround).toBeCloseTo(5, 6);
+    });
+
+    it('are the same as those of the nearest when that one is picked', () => {
+      expect(planned(picked('Near'), 'none')).toEqual(planned(both, 'none'));
+    });
+
+    it('are refused when nobody knows the place', () => {
+      const found = planTrip(picked('Nowhere'), undefined, { quick: true });
+      expect(!found.ok && found.problems).toMatchObject([
+        { code: 'no-such-stream-place', path: 'route.waypoints.0.streamPlace' },
+      ]);
+    });
+
+    it('are not asked for where another stream is given, and count as unknown while the local waters are missing', () => {
+      const slack = given({ stream: 'slack' }, picked('Nowhere'));
+      expect(planned(slack, 'none').legs[0]!.streamPlaces).toBeUndefined();
+      const plan = planned({ ...picked('Nowhere'), waters: 'Elsewhere' }, 'none');
+      expect(reasonOf(plan, 'streams-short')!.legs).toEqual([0, 1]);
+      expect(plan.verdict).not.toBe('go');
+    });
+  });
+
   it('bring the turn nearer when they set away from home by the hour of turning', () => {
     const out = upNorth(20_000, 4, 'out-and-home');
     const where = (rate: number) => always({ setDeg: 0, rate });
