@@ -1,4 +1,5 @@
 import type { Catalogue } from '../components/words/catalogue.ts';
+import { dayText } from '../components/words/day-text.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 
@@ -163,6 +164,8 @@ export const words: Catalogue = {
     'outside-waters': (p) => `Die Route verlässt das Gebiet, dessen Land und Untiefen bekannt sind${p.where}.`,
     'waters-unknown': () =>
       'Land, Untiefen und gesperrte Gebiete sind nicht geprüft: Über dieses Revier ist nichts bekannt.',
+    'waters-expired': (p) => `Für diese Revierdaten steht nach dem ${dayText(p.name)} niemand mehr ein: neu prüfen.`,
+    'waters-not-yet': (p) => `Diese Revierdaten wurden am ${dayText(p.name)} aufgenommen, nach dieser Fahrt.`,
     'too-rough': (p) => held(`Zu grobe See für ein Boot dieser Größe${p.where}`, p, WAVES),
     rough: (p) => held(`Grobe See für ein Boot dieser Größe: langsamer, nasser, durstiger${p.where}`, p, WAVES),
     'over-wind-limit': (p) =>
@@ -276,6 +279,10 @@ export const words: Catalogue = {
     'reserve-rule': () => 'Keine Reserve gewählt: ein Drittel hin, ein Drittel zurück, ein Drittel bleibt.',
     'keep-out-season': (_figure, name) =>
       `Kein Datum angegeben: ${name || 'das gesperrte Gebiet'} gilt als geschlossen.`,
+    'waters-unanswered': () => 'Es ist niemand genannt, der für diese Revierdaten einsteht.',
+    'waters-undated': () => 'Diese Revierdaten sagen nicht, wann sie aufgenommen wurden und bis wann sie gelten.',
+    'waters-date-unknown': (_figure, name) =>
+      `Kein Datum angegeben: Ob diese Revierdaten noch gelten, ist nicht bekannt (bis ${dayText(name)}).`,
     daylight: () => 'Kein Datum angegeben, das Tageslicht ist nicht geprüft: deutlich vor Sonnenuntergang zurück sein.',
     'extra-load-at-centre': () => 'Was noch zugeladen werden kann, liegt in der Rechnung im Schwerpunkt des Bootes.',
     'speed-in-waves': (figure) =>
@@ -2852,6 +2859,8 @@ export const words: Catalogue = {
     'odd-weight': 'Eines der Gewichte ist ungewöhnlich groß. Noch einmal fragen.',
     'no-adult': 'Ein Kind fährt nicht allein mit einem Boot hinaus.',
     'waters-unknown': 'Niemand hat Land, Tiefe und gesperrte Gebiete auf diesem Weg geprüft.',
+    'waters-expired': 'Für die Karte dieses Reviers steht niemand mehr ein.',
+    'waters-not-yet': 'Die Karte dieses Reviers ist jünger als dieser Tag.',
     'over-wind-limit': 'Heute zu viel Wind.',
     'over-wave-limit': 'Die Wellen sind heute zu hoch.',
     'too-rough': 'Die Wellen sind zu hoch für ein Boot dieser Größe.',

@@ -1,5 +1,6 @@
 import type { StoreKind } from '../components/units/measures.ts';
 import type { Catalogue } from '../components/words/catalogue.ts';
+import { dayText } from '../components/words/day-text.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 
@@ -167,6 +168,9 @@ export const words: Catalogue = {
     },
     'outside-waters': (p) => `La ruta sale de la zona cuya tierra y cuyos bajos se conocen${p.where}.`,
     'waters-unknown': () => 'No se comprobaron tierra, bajos ni zonas prohibidas: no se sabe nada de estas aguas.',
+    'waters-expired': (p) =>
+      `Nadie responde de estas aguas locales después del ${dayText(p.name)}: revisarlas de nuevo.`,
+    'waters-not-yet': (p) => `Estas aguas locales se levantaron el ${dayText(p.name)}, después de esta salida.`,
     'too-rough': (p) => held(`Demasiada mar para un barco de este tamaño${p.where}`, p, WAVES),
     rough: (p) =>
       held(`Mucha mar para un barco de este tamaño: más lento, más mojado, más consumo${p.where}`, p, WAVES),
@@ -282,6 +286,10 @@ export const words: Catalogue = {
     'reserve-rule': () => 'Sin reserva elegida: un tercio para ir, un tercio para volver, un tercio guardado.',
     'keep-out-season': (_figure, name) =>
       name ? `Sin fecha: ${name} se cuenta como zona cerrada.` : 'Sin fecha: la zona prohibida se cuenta como cerrada.',
+    'waters-unanswered': () => 'No se nombra a nadie que responda de estas aguas locales.',
+    'waters-undated': () => 'Estas aguas locales no dicen cuándo se levantaron ni hasta cuándo valen.',
+    'waters-date-unknown': (_figure, name) =>
+      `Sin fecha: no se sabe si estas aguas locales siguen valiendo (hasta el ${dayText(name)}).`,
     daylight: () => 'Sin fecha, así que no se comprueba la luz del día: volver bastante antes de la puesta de sol.',
     'extra-load-at-centre': () => 'El peso que aún puede subir a bordo se cuenta en el punto de equilibrio del barco.',
     refilled: (_figure, name) =>
@@ -1614,6 +1622,8 @@ export const words: Catalogue = {
     'odd-weight': 'Uno de los pesos es más alto de lo que parece normal. Preguntar otra vez.',
     'no-adult': 'Un niño no sale solo con un barco.',
     'waters-unknown': 'Nadie ha comprobado tierra, profundidad y zonas cerradas adonde se va.',
+    'waters-expired': 'Nadie responde ya de la carta de estas aguas.',
+    'waters-not-yet': 'La carta de estas aguas se hizo después de este día.',
     'over-wind-limit': 'Hoy hay demasiado viento.',
     'over-wave-limit': 'Hoy las olas son demasiado altas.',
     'too-rough': 'Las olas son demasiado altas para un barco de este tamaño.',

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../components/words/catalogue.ts';
+import { dayText } from '../components/words/day-text.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 import type { Reach } from '../core/trip/range-ray.ts';
@@ -173,6 +174,9 @@ export const words: Catalogue = {
     'outside-waters': (p) => `La route sort de la zone dont la terre et les hauts-fonds sont connus${p.where}.`,
     'waters-unknown': () =>
       'Terre, hauts-fonds et zones interdites n’ont pas été vérifiés\u00a0: on ne sait rien de ces eaux.',
+    'waters-expired': (p) =>
+      `Personne ne répond plus de ces eaux locales après le ${dayText(p.name)}\u00a0: les revoir.`,
+    'waters-not-yet': (p) => `Ces eaux locales ont été relevées le ${dayText(p.name)}, après cette sortie.`,
     'too-rough': (p) => held(`Mer trop forte pour un bateau de cette taille${p.where}`, p, VAGUES),
     rough: (p) =>
       held(
@@ -300,6 +304,11 @@ export const words: Catalogue = {
       `Le plein ou la recharge en chemin compte comme prévu${name && `\u00a0: ${name}`}. Ce qui est donné comme reste est le minimum de tout le chemin.`,
     'keep-out-season': (_figure, name) =>
       `Aucune date indiquée\u00a0: ${name || 'la zone interdite'} compte comme fermée.`,
+    'waters-unanswered': () => 'Personne n’est nommé pour répondre de ces eaux locales.',
+    'waters-undated': () =>
+      'Ces eaux locales ne disent pas quand elles ont été relevées ni jusqu’à quand elles valent.',
+    'waters-date-unknown': (_figure, name) =>
+      `Aucune date indiquée\u00a0: on ne sait pas si ces eaux locales valent encore (jusqu’au ${dayText(name)}).`,
     daylight: () =>
       'Aucune date indiquée, le jour n’est donc pas vérifié\u00a0: rentrez bien avant le coucher du soleil.',
     'extra-load-at-centre': () => 'Le poids qui peut encore venir à bord est compté là où le bateau est en équilibre.',
@@ -1875,6 +1884,8 @@ export const words: Catalogue = {
     'odd-weight': 'Un des poids est plus élevé que ce qui semble juste. Redemandez.',
     'no-adult': 'Un enfant ne sort pas seul en bateau.',
     'waters-unknown': 'Personne n’a vérifié terre, profondeur et zones fermées là où vous allez.',
+    'waters-expired': 'Personne ne répond plus de la carte de ces eaux.',
+    'waters-not-yet': 'La carte de ces eaux a été faite après ce jour.',
     'over-wind-limit': 'Trop de vent aujourd’hui.',
     'over-wave-limit': 'Les vagues sont trop hautes aujourd’hui.',
     'too-rough': 'Les vagues sont trop hautes pour un bateau de cette taille.',

@@ -18,6 +18,7 @@ export const ASSUMED_IN: Partial<Record<Assumption['code'], 'boat' | 'aboard' | 
   'speed-in-waves': 'day',
   'battery-temperature': 'day',
   'keep-out-season': 'day',
+  'waters-date-unknown': 'day',
   'unmeasured-boat': 'boat',
   'measured-boat': 'boat',
   'petrol-density': 'boat',

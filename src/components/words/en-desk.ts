@@ -120,6 +120,8 @@ export const hirerReasons = spoken('hirerReasons', {
   'odd-weight': 'One of the weights is higher than seems right. Ask again.',
   'no-adult': 'A child does not take a boat out alone.',
   'waters-unknown': 'Nobody has checked land, depth and closed areas where you go.',
+  'waters-expired': 'Nobody answers for the chart of these waters any more.',
+  'waters-not-yet': 'The chart of these waters was made after this day.',
   'over-wind-limit': 'Too much wind today.',
   'over-wave-limit': 'The waves are too high today.',
   'too-rough': 'The waves are too high for a boat of this size.',

@@ -14,6 +14,7 @@ import type {
 } from '../../core/trip/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { dayText } from './day-text.ts';
 import { listText } from './list-text.ts';
 import { bracket, held, type Parts } from './parts.ts';
 import { spoken, spokenNow } from './spoken.ts';
@@ -135,6 +136,8 @@ export const reasonWords = spoken<Record<ReasonCode, (p: Parts) => string>>('rea
   },
   'outside-waters': (p) => `The route leaves the area whose land and shoals are known${p.where}.`,
   'waters-unknown': () => 'Land, shoals and keep-out areas were not checked: nothing is known about these waters.',
+  'waters-expired': (p) => `Nobody answers for these local waters after ${dayText(p.name)}: look over them anew.`,
+  'waters-not-yet': (p) => `These local waters were surveyed on ${dayText(p.name)}, after this trip.`,
   'too-rough': (p) => held(`Too rough for a boat of this size${p.where}`, p, WAVES),
   rough: (p) => held(`Rough for a boat of this size: slower, wetter, thirstier${p.where}`, p, WAVES),
   'over-wind-limit': (p) =>
@@ -267,6 +270,10 @@ export const assumptionWords = spoken<
   'petrol-density': (figure) => `Petrol weighs ${figure || '0.745'} kg per litre.`,
   'reserve-rule': () => 'No reserve chosen: a third out, a third home, a third kept.',
   'keep-out-season': (_figure, name) => `No date given: ${name || 'the keep-out area'} counted as closed.`,
+  'waters-unanswered': () => 'Nobody is named who answers for these local waters.',
+  'waters-undated': () => 'These local waters do not say when they were surveyed and until when they hold.',
+  'waters-date-unknown': (_figure, name) =>
+    `No date given: whether these local waters still hold is not known (until ${dayText(name)}).`,
   daylight: () => 'No date given, so daylight is not checked: be home well before sunset.',
   'extra-load-at-centre': () => 'Weight that may still come aboard is counted where the boat balances.',
   'speed-in-waves': (figure) => `The waves slow the boat below its planned speed${figure && `: ${figure}`}.`,

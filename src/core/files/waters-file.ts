@@ -3,7 +3,7 @@ import type { Problem, Result } from '../units/result.ts';
 import { parseJsonText } from './json-text.ts';
 import { plainProblem } from './plain-value.ts';
 import { geometryFault, positionsIn } from './waters-geometry.ts';
-import { KINDS, propertyFaults } from './waters-properties.ts';
+import { KINDS, MEMBERS, propertyFaults } from './waters-properties.ts';
 
 /** Characters of a file of local waters. */
 const TEXT_LIMIT = 40e6;
@@ -48,10 +48,14 @@ export function readWaters(value: unknown): Result<WatersFile> {
 }
 
 function* collectionProblems(file: Readonly<Record<string, unknown>>): Generator<Problem> {
-  for (const field of ['name', 'about']) {
-    if (file[field] !== undefined && typeof file[field] !== 'string') {
-      yield { code: 'wrong-type', path: field, message: `"${field}" of the waters must be text` };
-    }
+  for (const [field, rule] of Object.entries(MEMBERS)) {
+    const wrong = file[field] === undefined ? undefined : rule.fault(file[field]);
+    if (wrong) yield { code: 'invalid', path: field, message: `"${field}" of the waters ${wrong}` };
+  }
+  const { surveyed, validUntil } = file;
+  if (typeof surveyed === 'string' && typeof validUntil === 'string' && validUntil < surveyed) {
+    const message = `The last day (validUntil) must not be before the survey, ${surveyed}`;
+    yield { code: 'too-small', path: 'validUntil', message };
   }
   if (file.bbox !== undefined && !describesBox(file.bbox)) {
     const message = 'The box of the waters (bbox) must be four numbers in degrees: west, south, east, north';
@@ -93,7 +97,7 @@ function featureProblems(feature: unknown, index: number): Problem[] {
   const problems = propertyFaults(kind, properties).map(({ code, field, message }) =>
     problem(code, `properties.${field}`, message),
   );
-  const fault = geometryFault(feature.geometry, kind.area);
+  const fault = geometryFault(feature.geometry, kind.geometry);
   if (fault)
     problems.push(problem(fault.code, fault.path === '' ? 'geometry' : `geometry.${fault.path}`, fault.message));
   return problems;

@@ -7,15 +7,20 @@ export interface GeometryFault {
   readonly message: string;
 }
 
-/** Checks a polygon, multipolygon or point of RFC 7946; `area` tells which of them belongs here. */
-export function geometryFault(geometry: unknown, area: boolean): GeometryFault | undefined {
+/** What stands for each kind of geometry, by its types in RFC 7946. */
+const WANTED = { area: 'Polygon or MultiPolygon', point: 'Point', line: 'LineString' } as const;
+
+/** Checks a polygon, multipolygon, point or line of RFC 7946; `wanted` tells which of them belongs here. */
+export function geometryFault(geometry: unknown, wanted: keyof typeof WANTED): GeometryFault | undefined {
   if (typeof geometry !== 'object' || geometry === null) return fault('missing', 'it has no geometry');
   const { type, coordinates } = geometry as { type?: unknown; coordinates?: unknown };
-  if (area && type === 'Polygon') return within('coordinates', polygonFault(coordinates));
-  if (area && type === 'MultiPolygon') return within('coordinates', outlineFault(coordinates, polygonFault));
-  if (!area && type === 'Point') return within('coordinates', positionFault(coordinates));
-  const wanted = area ? 'Polygon or MultiPolygon' : 'Point';
-  return within('type', fault('not-listed', `its geometry must be a ${wanted}`));
+  if (wanted === 'area' && type === 'Polygon') return within('coordinates', polygonFault(coordinates));
+  if (wanted === 'area' && type === 'MultiPolygon') {
+    return within('coordinates', outlineFault(coordinates, polygonFault));
+  }
+  if (wanted === 'point' && type === 'Point') return within('coordinates', positionFault(coordinates));
+  if (wanted === 'line' && type === 'LineString') return within('coordinates', lineFault(coordinates));
+  return within('type', fault('not-listed', `its geometry must be a ${WANTED[wanted]}`));
 }
 
 /** Positions in a checked geometry. */
@@ -32,6 +37,13 @@ function polygonFault(rings: unknown): GeometryFault | undefined {
 function outlineFault(parts: unknown, check: (part: unknown) => GeometryFault | undefined): GeometryFault | undefined {
   if (!Array.isArray(parts) || parts.length === 0) return fault('missing', 'it has no outline');
   return firstFault(parts, check);
+}
+
+function lineFault(line: unknown): GeometryFault | undefined {
+  if (!Array.isArray(line)) return fault('wrong-type', 'a line must be a list of positions');
+  const wrong = firstFault(line, positionFault);
+  if (wrong) return wrong;
+  return line.length < 2 ? fault('too-few', 'a line needs at least 2 positions') : undefined;
 }
 
 /** Corners of the smallest ring, the first one repeated at the end. */

@@ -1,4 +1,4 @@
-import type { LatLon } from '../route/shapes.ts';
+import type { Answerable, LatLon } from '../route/shapes.ts';
 import type { Waters } from '../route/waters.ts';
 import { planTrip } from '../trip/plan-trip.ts';
 import type { Plan, ReserveRule, Trip, Verdict } from '../trip/shapes.ts';
@@ -52,7 +52,11 @@ const WORSE: Record<Verdict, number> = { go: 0, marginal: 1, 'no-go': 2 };
 export function checkHire(asked: CheckAsked): Result<HireChecked> {
   const { now, offset, rule, fleet, morning } = asked;
   const start = fleet.at ?? asked.route?.waypoints[0] ?? fleet.routes[0]?.waypoints[0];
-  const waters = asked.route ? asked.waters : fleet.area && start ? areaWaters(fleet.area, start) : undefined;
+  const waters = asked.route
+    ? asked.waters
+    : fleet.area && start
+      ? areaWaters(fleet.area, start, answerableOf(fleet))
+      : undefined;
   const end = slipEnd({ now, morning, fleet, dayEnd: dayStart(now, offset) + DAY - 1 });
   const lastReturn = morning?.lastReturn;
   const leaving = (leaves: number) => {
@@ -86,6 +90,11 @@ export function checkHire(asked: CheckAsked): Result<HireChecked> {
       allowed: first.allowed,
     },
   };
+}
+
+/** Of an area in words, whoever answers for the fleet. */
+function answerableOf({ answers, surveyed, until }: Fleet): Answerable {
+  return { responsible: answers, surveyed, validUntil: until };
 }
 
 function tripLeaving(asked: CheckAsked, leaves: number, allowed: number, start: LatLon | undefined): Trip {

@@ -1,4 +1,4 @@
-import type { Feature, FeatureCollection, MultiPolygon, Point, Polygon } from 'geojson';
+import type { Feature, FeatureCollection, LineString, MultiPolygon, Point, Polygon } from 'geojson';
 
 /** WGS 84 degrees. */
 export interface LatLon {
@@ -56,11 +56,28 @@ export interface LandingProperties {
   readonly dries_m?: number;
 }
 
+/** A set route: the line as it is drawn, a loop closed by hand or not. */
+export interface RouteProperties {
+  readonly kind: 'route';
+  readonly name: string;
+  readonly id?: string;
+  readonly shape?: Route['shape'];
+  readonly note?: string;
+}
+
+/** Who answers for local waters, and between which days (ISO dates, both included) they may be relied on. */
+export interface Answerable {
+  readonly responsible?: string;
+  readonly surveyed?: string;
+  readonly validUntil?: string;
+}
+
 /** Local waters as GeoJSON. Water is what is not land inside `bbox`; outside it nothing is known. */
-export interface WatersFile extends FeatureCollection {
+export interface WatersFile extends FeatureCollection, Answerable {
   readonly name?: string;
   readonly about?: string;
 }
 
 export type ZoneFeature = Feature<Polygon | MultiPolygon, ZoneProperties>;
 export type LandingFeature = Feature<Point, LandingProperties>;
+export type RouteFeature = Feature<LineString, RouteProperties>;

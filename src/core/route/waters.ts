@@ -4,7 +4,15 @@ import type { Problem } from '../units/result.ts';
 import type { StreamPlace } from '../water/shapes.ts';
 import { interpolate, lonBetween } from './distance.ts';
 import { type ChartBox, type EdgeTree, edgeTree } from './edge-tree.ts';
-import type { LandingFeature, LatLon, WatersFile, ZoneFeature, ZoneKind, ZoneProperties } from './shapes.ts';
+import type {
+  Answerable,
+  LandingFeature,
+  LatLon,
+  WatersFile,
+  ZoneFeature,
+  ZoneKind,
+  ZoneProperties,
+} from './shapes.ts';
 import { streamPlaces } from './stream-places.ts';
 import { boundsOf, unfolded } from './water-bounds.ts';
 import { addMeetings, boxOf, type ChartLine, holds } from './zone-meetings.ts';
@@ -12,6 +20,7 @@ import { addMeetings, boxOf, type ChartLine, holds } from './zone-meetings.ts';
 /** Local waters ready for many legs; made once by `prepareWaters`. */
 export interface Waters {
   readonly name?: string;
+  readonly answerable: Answerable;
   /** What is known, in chart degrees; x may pass 180. Undefined: nothing is. */
   readonly bounds: ChartBox | undefined;
   readonly landings: readonly LandingFeature[];
@@ -67,6 +76,7 @@ export function prepareWaters(file: WatersFile): Waters {
   const { places, leftOut } = streamPlaces(file);
   return {
     name: file.name,
+    answerable: { responsible: file.responsible, surveyed: file.surveyed, validUntil: file.validUntil },
     bounds,
     landings,
     streams: places,

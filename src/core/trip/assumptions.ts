@@ -1,5 +1,6 @@
 import { PETROL_DENSITY } from '../units/constants.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
+import { surveyAssumptions } from './judge-survey.ts';
 import { placesTaken } from './leg-plans.ts';
 import type { Prepared } from './prepare.ts';
 import { UNKNOWN } from './scenario.ts';
@@ -39,6 +40,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   if (craft.store.kind === 'tank') list.push({ code: 'petrol-density', value: PETROL_DENSITY });
   const seasonal = prepared.hazards.some((h) => h.kind === 'keep-out' && h.zone?.season !== undefined);
   if (seasonal && conditions.departure === undefined) list.push({ code: 'keep-out-season' });
+  list.push(...surveyAssumptions(prepared));
   if (conditions.departure === undefined) list.push({ code: 'daylight' });
   list.push({ code: 'extra-load-at-centre' });
   return list;

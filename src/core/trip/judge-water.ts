@@ -2,6 +2,7 @@ import type { FuelVerdict } from './fuel-verdict.ts';
 import { judgeDepth } from './judge-depth.ts';
 import { judgeRefill } from './judge-refill.ts';
 import { judgeSea } from './judge-sea.ts';
+import { judgeSurvey } from './judge-survey.ts';
 import { judgeWind } from './judge-wind.ts';
 import { judgeZones } from './judge-zones.ts';
 import type { Prepared } from './prepare.ts';
@@ -14,6 +15,7 @@ const TIME_SPREAD = 0.09;
 export function judgeWater(prepared: Prepared, fuel: FuelVerdict): readonly Reason[] {
   return [
     ...judgeZones(prepared, fuel),
+    ...judgeSurvey(prepared, fuel),
     ...clockReasons(prepared),
     ...judgeWind(prepared, fuel),
     ...streamReasons(prepared, fuel),

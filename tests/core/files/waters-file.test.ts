@@ -55,6 +55,35 @@ describe('readWaters', () => {
     expect(readWaters(file)).toEqual({ ok: true, value: file });
   });
 
+  it('takes who answers for the waters, when they were surveyed and until when they hold', () => {
+    const file = { ...waters(land()), responsible: 'The club', surveyed: '2026-04-01', validUntil: '2026-04-01' };
+    expect(readWaters(file)).toEqual({ ok: true, value: file });
+  });
+
+  it.each([
+    ['responsible', 5],
+    ['responsible', 'x'.repeat(201)],
+    ['surveyed', '1 April 2026'],
+    ['surveyed', '2026-02-30'],
+    ['validUntil', 20270430],
+    ['validUntil', '2026-03-31'],
+  ])('names the member %s that is not what it must be', (member, value) => {
+    const dated = { ...waters(land()), surveyed: '2026-04-01', validUntil: '2027-04-01', [member]: value };
+    expect(problemsOf(readWaters(dated))).toMatchObject([{ path: member }]);
+  });
+
+  it('takes a set route as a line, with its shape', () => {
+    const line = { type: 'LineString', coordinates: SQUARE.slice(0, 2) };
+    const file = waters(feature({ kind: 'route', shape: 'out-and-home', id: 'bay' }, line));
+    expect(readWaters(file)).toEqual({ ok: true, value: file });
+    const wrong = (properties: object, geometry: unknown) =>
+      problemsOf(readWaters(waters(feature({ kind: 'route', ...properties }, geometry)))).map(({ path }) => path);
+    expect(wrong({ shape: 'round' }, line)).toEqual(['features.0.properties.shape']);
+    expect(wrong({}, { ...line, coordinates: [SQUARE[0]] })).toEqual(['features.0.geometry.coordinates']);
+    expect(wrong({}, { ...line, coordinates: [SQUARE[0], [190, 5]] })).toEqual(['features.0.geometry.coordinates.1']);
+    expect(wrong({}, point)).toEqual(['features.0.geometry.type']);
+  });
+
   it('takes a box across the 180th meridian and one with heights', () => {
     for (const bbox of [
       [179, -17, -179, -16],

@@ -52,6 +52,22 @@ describe('checkHire', () => {
     expect(check({ fleet: { ...DEMO_FLEET, area: undefined } }).verdict).toBe('marginal');
   });
 
+  it('is never more than doubtful on a set route in waters for which nobody answers any more', () => {
+    const dated = (validUntil: string) => prepareWaters({ ...file.value, validUntil });
+    const route = DEMO_FLEET.routes[0];
+    const last = check({ route, waters: dated('2027-06-19') });
+    expect(last.verdict).toBe('go');
+    const past = check({ route, waters: dated('2027-06-18') });
+    expect(past.verdict).toBe('marginal');
+    expect(past.plan.reasons.map(({ code }) => code)).toContain('waters-expired');
+  });
+
+  it('answers for an area in words with the dates of the fleet', () => {
+    const { plan } = check({ fleet: { ...DEMO_FLEET, until: '2027-05-01' } });
+    expect(plan.reasons).toContainEqual({ code: 'waters-expired', level: 'marginal', name: '2027-05-01' });
+    expect(check().plan.assumptions.filter(({ code }) => code.startsWith('waters'))).toEqual([]);
+  });
+
   it('refuses a beginner more wind than the desk allows beginners', () => {
     const fresh = aMorning({
       conditions: { water: 'sea', wind: { fromDeg: 240, speed: 6 }, stream: 'slack', sea: { height: 0.2 } },
