@@ -1268,6 +1268,8 @@ export const words: Catalogue = {
     keyReachOneWay: 'Wie weit, einfacher Weg',
     openStreetMap: 'OpenStreetMap-Mitwirkende',
     waypoint: (number, all) => `Wegpunkt ${number} von ${all}`,
+    shoalDries: (name, height) => `${name}, fällt ${height} trocken`,
+    shoalDeep: (name, depth) => `${name}, mindestens ${depth}`,
     fromStart: (distance) => `${distance} vom Start`,
   },
   outlineWords: {
@@ -1330,6 +1332,7 @@ export const words: Catalogue = {
     flow: 'Je Stunde',
     rpm: 'U/min',
     regime: 'Zustand',
+    zones: { displacement: 'Verdrängung', hump: 'Gleitschwelle', planing: 'Gleiten' },
     notHeld: 'nicht gehalten',
     limits: { power: 'Vollgas', revs: 'die Höchstdrehzahl', battery: 'was der Akku hergibt' },
     likelyBand: (median, low, high) => `${median} (${low} bis ${high})`,

@@ -1112,6 +1112,8 @@ export const words: Catalogue = {
     keyReachOneWay: 'Alcance, solo ida',
     openStreetMap: 'colaboradores de OpenStreetMap',
     waypoint: (number, count) => `Punto de ruta ${number} de ${count}`,
+    shoalDries: (name, height) => `${name}, descubre ${height}`,
+    shoalDeep: (name, depth) => `${name}, ${depth} como mínimo`,
     fromStart: (distance) => `a ${distance} de la salida`,
   },
   outlineWords: {
@@ -1173,6 +1175,7 @@ export const words: Catalogue = {
     flow: 'Caudal',
     rpm: 'rpm',
     regime: 'Régimen',
+    zones: { displacement: 'desplazamiento', hump: 'resalto', planing: 'planeo' },
     notHeld: 'no se mantiene',
     limits: { power: 'todo gas', revs: 'el límite de revoluciones', battery: 'lo que da la batería' },
     likelyBand: (median, low, high) => `${median} (${low} a ${high})`,

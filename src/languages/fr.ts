@@ -1151,6 +1151,8 @@ export const words: Catalogue = {
     keyReachOneWay: 'Jusqu’où, aller simple',
     openStreetMap: 'les contributeurs d’OpenStreetMap',
     waypoint: (number, count) => `Point de route ${number} sur ${count}`,
+    shoalDries: (name, height) => `${name}, découvre de ${height}`,
+    shoalDeep: (name, depth) => `${name}, ${depth} au moins`,
     fromStart: (distance) => `à ${distance} du départ`,
   },
   outlineWords: {
@@ -1212,6 +1214,7 @@ export const words: Catalogue = {
     flow: 'Débit',
     rpm: 'tr/min',
     regime: 'Allure',
+    zones: { displacement: 'déplacement', hump: 'bosse', planing: 'déjaugé' },
     notHeld: 'non tenue',
     limits: {
       power: 'le plein gaz',

@@ -3,8 +3,7 @@ import { textWidth } from '../fuel-bar/labels.ts';
 import type { Drawn } from './drawn.ts';
 import { marksDrawn, plannedDrawn, plannedLine } from './marks-drawing.ts';
 import { spot } from './picture.ts';
-
-const REGIME_NAMES = { displacement: 'displacement', hump: 'hump', planing: 'planing' } as const;
+import { curveWords as words } from './words.ts';
 
 /** The plot as SVG. */
 export function plotDrawing(drawn: Drawn): TemplateResult {
@@ -59,7 +58,7 @@ function axes({ picture, font, speedUnit, useUnit, number }: Drawn) {
 
 function zoneNames({ picture, font }: Drawn) {
   return picture.zones.map(({ regime, from, to }) => {
-    const name = REGIME_NAMES[regime];
+    const name = words.zones[regime];
     return textWidth(name, font) + 6 <= to - from
       ? svg`<text class="zone-name" font-size=${font} x=${(from + to) / 2} y=${picture.box.top + font + 5}>${name}</text>`
       : nothing;

@@ -24,6 +24,8 @@ export const curveWords = spoken('curveWords', {
   flow: 'Flow',
   rpm: 'rpm',
   regime: 'Regime',
+  /** Short, as they stand in the plot. */
+  zones: { displacement: 'displacement', hump: 'hump', planing: 'planing' },
   notHeld: 'not held',
   limits: { power: 'full throttle', revs: 'the rev limit', battery: 'what the battery gives' } satisfies Record<
     Curve['topSpeed']['limit'],

@@ -3,6 +3,7 @@ import type { LandingFeature, LatLon, WatersFile, ZoneFeature, ZoneProperties } 
 import type { Measure } from '../../core/trip/shapes.ts';
 import { KNOT } from '../../core/units/convert.ts';
 import type { Measures } from '../units/measures.ts';
+import { mapWords as words } from './words.ts';
 
 /** A word on the map. Where two would overlap, the one with the lower rank stays. */
 export interface MapLabel {
@@ -65,8 +66,8 @@ function zoneText({ kind, name, limit_kn, dries_m }: ZoneProperties, measures: M
     case 'shoal':
       if (dries_m === undefined) return name;
       return dries_m > 0
-        ? `${name}, dries ${plainly('length', dries_m, measures)}`
-        : `${name}, ${plainly('length', -dries_m, measures)} least`;
+        ? words.shoalDries(name, plainly('length', dries_m, measures))
+        : words.shoalDeep(name, plainly('length', -dries_m, measures));
     case 'land':
       return name;
     default:

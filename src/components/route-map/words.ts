@@ -50,6 +50,8 @@ export const mapWords = spoken('mapWords', {
   keyReachOneWay: 'How far, one way',
   openStreetMap: 'OpenStreetMap contributors',
   waypoint: (number: number, count: number) => `Waypoint ${number} of ${count}`,
+  shoalDries: (name: string, height: string) => `${name}, dries ${height}`,
+  shoalDeep: (name: string, depth: string) => `${name}, ${depth} least`,
   fromStart: (distance: string) => `${distance} from start`,
 });
 
