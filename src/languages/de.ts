@@ -262,6 +262,8 @@ export const words: Catalogue = {
     refilled: (_figure, name) =>
       `Nachfüllen unterwegs zählt wie geplant${name && `: ${name}`}. Was als übrig genannt ist, ist das Wenigste auf dem ganzen Weg.`,
     'stream-by-tide': (_figure, name) => `Strom nach der Tide${name && `, entnommen aus: ${name}`}. Nur ein Anhalt.`,
+    'stream-spread': (_figure, name) =>
+      `${name}: Stunden nach Faustregel aus stärkstem Flut- und Ebbstrom. Was davon hilft, zählt nicht, und er kann eine Stunde früher oder später laufen.`,
     fill: (figure, _name, store) =>
       `Wie voll der ${holder(store)} ist, ist nicht angegeben${figure && `: gerechnet mit ${figure}`}.`,
     'fill-gauge': (figure, _name, store) =>

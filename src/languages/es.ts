@@ -269,6 +269,8 @@ export const words: Catalogue = {
     'sea-from-wind': (figure) =>
       `Olas calculadas con el viento y el agua abierta${figure && `: hasta ${figure}`}. Orientativo; mirar la mar antes de salir.`,
     'stream-by-tide': (_figure, name) => `Corrientes según la marea${name && `, tomadas de: ${name}`}. Orientativo.`,
+    'stream-spread': (_figure, name) =>
+      `${name}: horas deducidas por regla de la corriente máxima de flujo y de reflujo. Lo que ayuda no se cuenta, y puede correr una hora antes o después.`,
     fill: (figure, _name, store) =>
       `No se indicó cuánto hay en ${theHolder(store)}${figure && `: se cuenta ${figure}`}.`,
     'fill-gauge': (figure, _name, store) =>

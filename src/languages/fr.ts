@@ -285,6 +285,8 @@ export const words: Catalogue = {
     'sea-from-wind': (figure) =>
       `Vagues calculées d’après le vent et l’eau libre${figure && `\u00a0: jusqu’à ${figure}`}. Indicatif\u00a0; regardez la mer avant de partir.`,
     'stream-by-tide': (_figure, name) => `Courants selon la marée${name && `, d’après\u00a0: ${name}`}. Indicatif.`,
+    'stream-spread': (_figure, name) =>
+      `${name}\u00a0: heures déduites par règle du courant maximal de flot et de jusant. Ce qui aide n’est pas compté, et il peut porter une heure plus tôt ou plus tard.`,
     fill: (figure, _name, store) =>
       `Niveau ${store === 'fuel' ? 'du réservoir' : 'de la batterie'} non indiqué${figure && `\u00a0: compté comme ${figure}`}.`,
     'fill-gauge': (figure, _name, store) =>

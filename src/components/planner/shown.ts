@@ -14,6 +14,7 @@ export const ASSUMED_IN: Partial<Record<Assumption['code'], 'boat' | 'aboard' | 
   sea: 'day',
   'sea-from-wind': 'day',
   'stream-by-tide': 'day',
+  'stream-spread': 'day',
   daylight: 'day',
   'speed-in-waves': 'day',
   'battery-temperature': 'day',

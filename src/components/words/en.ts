@@ -254,6 +254,8 @@ export const assumptionWords = spoken<
   refilled: (_figure, name) =>
     `Filling up on the way counts as planned${name && `: ${name}`}. What is told as left is the least on the whole way.`,
   'stream-by-tide': (_figure, name) => `Streams by the tide${name && `, taken from: ${name}`}. Indicative.`,
+  'stream-spread': (_figure, name) =>
+    `${name}: hours worked out by rule from the strongest flood and ebb. Nothing of it that helps is counted, and it may run an hour earlier or later.`,
   fill: (figure, _name, store) =>
     `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,
   'fill-gauge': (figure, _name, store) =>

@@ -53,6 +53,11 @@ const forecastSchema = v.strictObject({
 });
 
 const streamSchema = v.strictObject({ setDeg: between(0, 360), rate: between(0, 10) });
+const strongestRunSchema = v.strictObject({
+  setDeg: between(0, 360),
+  springs: between(0, 10),
+  neaps: between(0, 10),
+});
 const streamPlaceSchema = v.strictObject({
   name: text,
   lat: between(-85, 85),
@@ -60,6 +65,9 @@ const streamPlaceSchema = v.strictObject({
   firstHour: between(-13, 13),
   springs: list(streamSchema, 1, 26),
   neaps: list(streamSchema, 1, 26),
+  spread: v.optional(
+    v.strictObject({ flood: strongestRunSchema, ebb: strongestRunSchema, turns: between(-6, 6) }),
+  ),
 });
 
 /** Of the greatest tides on Earth: ranges to 17 m. */

@@ -23,6 +23,8 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
   if (fuel.run.refills) list.push({ code: 'refilled', name: filledAt(prepared).join(', ') });
   const places = placesTaken(fuel.run, fuel.run.sailed);
   if (places.length > 0) list.push({ code: 'stream-by-tide', name: places.join(', ') });
+  const spread = (conditions.streamPlaces ?? []).filter((place) => place.spread && places.includes(place.name));
+  if (spread.length > 0) list.push({ code: 'stream-spread', name: spread.map(({ name }) => name).join(', ') });
   if (fuel.run.sailed.some((s) => s.speed < s.planned - 0.01)) list.push({ code: 'speed-in-waves' });
   if (craft.drive.kind === 'electric' && conditions.batteryTemperatureC === undefined) {
     list.push({ code: 'battery-temperature', value: UNKNOWN.batteryTemperatureC[0] });

@@ -285,6 +285,7 @@ export interface Assumption {
     | 'speed-in-waves'
     | 'sea-from-wind'
     | 'stream-by-tide'
+    | 'stream-spread'
     | 'refilled'
     | 'daylight';
   readonly measure?: Measure;

@@ -26,6 +26,23 @@ export interface StreamPlace {
   readonly firstHour: number;
   readonly springs: readonly Stream[];
   readonly neaps: readonly Stream[];
+  /** All that was known of it, out of which the hours were spread by rule: nothing is counted on that helps. */
+  readonly spread?: TwoRuns;
+}
+
+/** A stream that runs to and fro: its strongest both ways, and when it turns. */
+export interface TwoRuns {
+  readonly flood: StrongestRun;
+  readonly ebb: StrongestRun;
+  /** Hours from high water at the standard port at which the ebb begins. */
+  readonly turns: number;
+}
+
+/** The strongest of one run of a stream, degrees true and m/s. */
+export interface StrongestRun {
+  readonly setDeg: number;
+  readonly springs: number;
+  readonly neaps: number;
 }
 
 /** The tide of the day at the standard port that streams are told for; ranges m. */

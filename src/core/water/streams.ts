@@ -63,6 +63,8 @@ export interface StreamUnknown {
 export const STREAM_REACH = 5 * NAUTICAL_MILE;
 /** Places up to this many times as far as the nearest are in doubt with it (common practice, no source). */
 const DOUBT = 2;
+/** A stream spread by rule out of its strongest runs may come this many hours earlier or later (our choice). */
+const EARLY_OR_LATE = 1;
 
 /** Streams at the range of the day: between neaps and springs and beyond, never below zero. */
 export function streamTable(places: readonly StreamPlace[], tide: Tide): StreamTable {
@@ -128,7 +130,7 @@ export function streamAt(
   const hour = (seconds - highWater) / HOUR;
   let worst: { stream: Stream; along: number; index: number } | undefined;
   for (const [index, { today }] of reach.near.entries()) {
-    const stream = atHour(today, hour);
+    const stream = today.place.spread ? foulOf(today, hour, courseDeg) : atHour(today, hour);
     if (!stream) {
       if (index === 0) return outsideHours(today.place, highWater);
       continue;
@@ -140,6 +142,18 @@ export function streamAt(
   const { today, distance } = reach.near[index]!;
   const insteadOf = reach.near.filter((_, i) => i !== index).map((other) => other.today.place.name);
   return { known: true, stream, place: today.place.name, distance, insteadOf };
+}
+
+/** Of a stream that is only guessed the worst within the doubt of its hour; what of it would help does not count. */
+function foulOf(today: PlaceToday, hour: number, courseDeg: number): Stream | undefined {
+  const now = atHour(today, hour);
+  if (!now) return undefined;
+  const streams = [-EARLY_OR_LATE, 0, EARLY_OR_LATE].flatMap((later) => atHour(today, hour + later) ?? []);
+  const along = ({ setDeg, rate }: Stream) => rate * Math.cos((setDeg - courseDeg) * DEGREE);
+  const worst = streams.reduce((a, b) => (along(b) < along(a) ? b : a), now);
+  if (along(worst) <= 0) return worst;
+  const across = worst.rate * Math.sin((worst.setDeg - courseDeg) * DEGREE);
+  return { setDeg: (courseDeg + (across < 0 ? 270 : 90)) % 360, rate: Math.abs(across) };
 }
 
 function outsideHours(place: StreamPlace, highWater: number): StreamUnknown {

@@ -134,6 +134,7 @@ const ASSUMPTION_CODES = everyOne<Assumption['code']>({
   'speed-in-waves': true,
   'sea-from-wind': true,
   'stream-by-tide': true,
+  'stream-spread': true,
   refilled: true,
 });
 const KINDS = everyOne<BadCaseKind>({
