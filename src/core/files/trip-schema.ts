@@ -65,9 +65,7 @@ const streamPlaceSchema = v.strictObject({
   firstHour: between(-13, 13),
   springs: list(streamSchema, 1, 26),
   neaps: list(streamSchema, 1, 26),
-  spread: v.optional(
-    v.strictObject({ flood: strongestRunSchema, ebb: strongestRunSchema, turns: between(-6, 6) }),
-  ),
+  spread: v.optional(v.strictObject({ flood: strongestRunSchema, ebb: strongestRunSchema, turns: between(-6, 6) })),
 });
 
 /** Of the greatest tides on Earth: ranges to 17 m. */

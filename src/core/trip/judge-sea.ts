@@ -1,5 +1,6 @@
 import { windAgainstStream } from '../water/current-on-waves.ts';
 import { seaLimits } from '../water/sea-speed.ts';
+import type { Stream } from '../water/shapes.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
 import { categoryOf } from './judge-wind.ts';
 import type { Prepared } from './prepare.ts';
@@ -95,11 +96,19 @@ function sailedAgainst({ sailed, scenario }: Run, hullLength: number): ReadonlyM
     if (!wind || !s.stream || height < HARMLESS * hullLength) continue;
     const told = scenario.waves?.(s.stretch.leg, scenario.departs + s.at).period;
     const period = told || Math.sqrt(height / STEEP / LENGTH);
-    const { flag, heightRatio } = windAgainstStream(wind, s.stream, { height, period });
+    const { flag, heightRatio } = [s.stream, ...mayRunOn(s, scenario)]
+      .map((stream) => windAgainstStream(wind, stream, { height, period }))
+      .reduce((a, b) => (b.share > a.share ? b : a));
     if (flag === 'none') continue;
     found.set(s, { height: height * Math.min(heightRatio, HIGHEST_RATIO), stays: flag === 'do-not-go' });
   }
   return found;
+}
+
+/** A stream that is only guessed counts nothing for the way where it helps; waves it may steepen all the same. */
+function mayRunOn({ stretch, at }: Sailed, { stream, departs }: Run['scenario']): readonly Stream[] {
+  const found = typeof stream === 'function' ? stream(stretch, departs + at) : undefined;
+  return (found?.known && found.mayRun) || [];
 }
 
 function steepReasons(against: ReadonlyMap<Sailed, Against>): Reason[] {

@@ -39,6 +39,8 @@ export type StreamFound =
       readonly distance: number;
       /** Other places as near, whose stream hurts less on this course, or is not known at this hour. */
       readonly insteadOf: readonly string[];
+      /** Where it is only guessed: all that may run there about this hour, for what else than the way a stream can do. */
+      readonly mayRun?: readonly Stream[];
     }
   | StreamUnknown;
 
@@ -130,7 +132,7 @@ export function streamAt(
   const hour = (seconds - highWater) / HOUR;
   let worst: { stream: Stream; along: number; index: number } | undefined;
   for (const [index, { today }] of reach.near.entries()) {
-    const stream = today.place.spread ? foulOf(today, hour, courseDeg) : atHour(today, hour);
+    const stream = today.place.spread ? foulOf(aboutHour(today, hour), courseDeg) : atHour(today, hour);
     if (!stream) {
       if (index === 0) return outsideHours(today.place, highWater);
       continue;
@@ -141,16 +143,21 @@ export function streamAt(
   const { stream, index } = worst!;
   const { today, distance } = reach.near[index]!;
   const insteadOf = reach.near.filter((_, i) => i !== index).map((other) => other.today.place.name);
-  return { known: true, stream, place: today.place.name, distance, insteadOf };
+  const mayRun = today.place.spread && { mayRun: aboutHour(today, hour) };
+  return { known: true, stream, place: today.place.name, distance, insteadOf, ...mayRun };
 }
 
-/** Of a stream that is only guessed the worst within the doubt of its hour; what of it would help does not count. */
-function foulOf(today: PlaceToday, hour: number, courseDeg: number): Stream | undefined {
-  const now = atHour(today, hour);
-  if (!now) return undefined;
-  const streams = [-EARLY_OR_LATE, 0, EARLY_OR_LATE].flatMap((later) => atHour(today, hour + later) ?? []);
+/** Streams within the doubt of the hour of one that is only guessed; none where nothing is told of that hour. */
+function aboutHour(today: PlaceToday, hour: number): readonly Stream[] {
+  if (!atHour(today, hour)) return [];
+  return [0, -EARLY_OR_LATE, EARLY_OR_LATE].flatMap((later) => atHour(today, hour + later) ?? []);
+}
+
+/** The worst of them; what of it would help does not count. */
+function foulOf(streams: readonly Stream[], courseDeg: number): Stream | undefined {
+  if (streams.length === 0) return undefined;
   const along = ({ setDeg, rate }: Stream) => rate * Math.cos((setDeg - courseDeg) * DEGREE);
-  const worst = streams.reduce((a, b) => (along(b) < along(a) ? b : a), now);
+  const worst = streams.reduce((a, b) => (along(b) < along(a) ? b : a));
   if (along(worst) <= 0) return worst;
   const across = worst.rate * Math.sin((worst.setDeg - courseDeg) * DEGREE);
   return { setDeg: (courseDeg + (across < 0 ? 270 : 90)) % 360, rate: Math.abs(across) };

@@ -10,6 +10,7 @@ import { HOUR, KNOT } from '../../../src/core/units/convert.ts';
 import { secondsOf, timeAt } from '../../../src/core/water/clock.ts';
 import { windSea, withSwell } from '../../../src/core/water/sea-growth.ts';
 import type { Conditions, Stream, StreamPlace, WindAt } from '../../../src/core/water/shapes.ts';
+import { spreadStream } from '../../../src/core/water/spread-stream.ts';
 import { haven, reasonOf, shipped, soundTrip } from '../../trips.ts';
 import { box, waters as madeWaters, zone } from '../route/made-waters.ts';
 import { tide as madeTide, place, reversing } from '../water/made-streams.ts';
@@ -118,6 +119,25 @@ describe('streams by the tide', () => {
     expect(hourly.need.median / steady.need.median).toBeCloseTo(1, 3);
     expect(hourly.time / steady.time).toBeCloseTo(1, 3);
     expect(hourly.legs[0]!.steerDeg).toBeCloseTo(steady.legs[0]!.steerDeg, 6);
+  });
+
+  it('of which only the strongest are known help nobody on the way, and steepen the sea all the same', () => {
+    const run = { setDeg: 0, springs: 1.5, neaps: 0.8 };
+    const runs = spreadStream({ flood: run, ebb: { ...run, setDeg: 180 }, turns: 2 });
+    const where = { name: 'Race', lat: 45.02, lon: -30, ...runs };
+    const { spread: _, ...told } = where;
+    const sea = { wind: { fromDeg: 0, speed: 5 }, sea: { height: 0.4 } };
+    const north = upNorth(8000, 4);
+    const slack = planned(given({ departure: leaves, stream: 'slack', ...sea }, north), 'none');
+    const known = planned(given({ ...inStream(north, told, leaves).conditions, ...sea }, north), 'none');
+    const guessed = planned(given({ ...inStream(north, where, leaves).conditions, ...sea }, north), 'none');
+    expect(known.time).toBeLessThan(0.9 * slack.time);
+    expect(guessed.time).toBeGreaterThan(0.999 * slack.time);
+    expect(reasonOf(slack, 'wind-against-stream')).toBeUndefined();
+    expect(reasonOf(known, 'wind-against-stream')).toBeDefined();
+    expect(reasonOf(guessed, 'wind-against-stream')).toBeDefined();
+    expect(guessed.assumptions).toContainEqual({ code: 'stream-spread', name: 'Race' });
+    expect(known.assumptions.some(({ code }) => code === 'stream-spread')).toBe(false);
   });
 
   it.each([
