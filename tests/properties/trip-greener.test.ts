@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { verdictOf } from '../../src/core/trip/reasons.ts';
-import type { ReasonCode, Trip } from '../../src/core/trip/shapes.ts';
+import type { Trip } from '../../src/core/trip/shapes.ts';
 import { haven } from '../trips.ts';
+import { holds } from './hold.ts';
 import {
   between,
+  byFuel,
   expectNoGreener,
   heavier,
   likelyTrips,
@@ -21,7 +22,7 @@ const awkwardSpeeds = between(2.5, 6.5);
 
 describe('a verdict never turns greener', () => {
   it('with more aboard at the same speed', () => {
-    fc.assert(
+    holds(
       fc.property(fc.oneof(likelyTrips(), likelyTrips(undefined, awkwardSpeeds)), between(1, 150), (trip, kg) => {
         const plan = planned(trip, haven());
         const loaded = planned(heavier(trip, plan, kg), haven());
@@ -32,7 +33,7 @@ describe('a verdict never turns greener', () => {
   });
 
   it('with more wind from ahead on a trip one way', () => {
-    fc.assert(
+    holds(
       fc.property(
         fc.oneof(likelyTrips(), likelyTrips(undefined, awkwardSpeeds)),
         between(0, 10),
@@ -56,12 +57,10 @@ describe('a verdict never turns greener', () => {
   });
 
   it('as far as fuel or charge decides, with less of it; the lighter boat may hold its speed better', () => {
-    const decided: readonly ReasonCode[] = ['reserve-broken', 'runs-dry', 'bad-case-dry', 'nothing-usable'];
-    fc.assert(
+    holds(
       fc.property(likelyTrips(), between(0, 1), between(0, 1), (trip, fill, share) => {
         const filled = (value: number) => {
-          const plan = planned({ ...trip, load: { ...trip.load, fill: value } }, haven());
-          return { ...plan, verdict: verdictOf(plan.reasons.filter(({ code }) => decided.includes(code))) };
+          return byFuel(planned({ ...trip, load: { ...trip.load, fill: value } }, haven()));
         };
         expectNoGreener(filled(fill * share), filled(fill));
       }),
@@ -70,7 +69,7 @@ describe('a verdict never turns greener', () => {
   });
 
   it('with less known of the boat', () => {
-    fc.assert(
+    holds(
       fc.property(likelyTrips(), between(0.1, 1), between(1, 9), (trip, scale, more) => {
         const known = (factor: number): Trip => {
           return { ...trip, craft: { ...trip.craft, calibration: priorTimes(trip.craft, factor) } };
@@ -157,7 +156,7 @@ function unseated(trip: Trip, which: (index: number) => boolean): Trip {
 describe('leaving empty never turns a verdict greener than', () => {
   for (const [name, full, without] of benign) {
     it(name, () => {
-      fc.assert(
+      holds(
         fc.property(likelyTrips(), between(0, 1), (trip, spot) => {
           expectNoGreener(planned(without(trip), haven()), planned(full(trip, spot), haven()));
         }),
@@ -167,7 +166,7 @@ describe('leaving empty never turns a verdict greener than', () => {
   }
 
   it('a plate that was read: what was not read is never a go', () => {
-    fc.assert(
+    holds(
       fc.property(likelyTrips(), fc.constantFrom('maxLoad', 'persons', 'category', 'all'), (trip, field) => {
         const { plate } = trip.craft.hull;
         if (typeof plate !== 'object') return;
@@ -180,7 +179,7 @@ describe('leaving empty never turns a verdict greener than', () => {
   });
 
   it('a trip with everything given: with everything unknown there is no go', () => {
-    fc.assert(
+    holds(
       fc.property(trips(), (trip) => {
         const bare: Trip = { ...trip, conditions: { water: 'sea' }, policy: { reserve: [] } };
         expect(planned(bare, haven()).verdict).not.toBe('go');

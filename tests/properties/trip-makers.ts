@@ -7,7 +7,8 @@ import type { Aboard, Load } from '../../src/core/load/shapes.ts';
 import type { LatLon, PlannedSpeed, Route, Waypoint } from '../../src/core/route/shapes.ts';
 import type { Waters } from '../../src/core/route/waters.ts';
 import { planTrip } from '../../src/core/trip/plan-trip.ts';
-import type { Plan, Policy, ReserveRule, Trip, Verdict } from '../../src/core/trip/shapes.ts';
+import { verdictOf } from '../../src/core/trip/reasons.ts';
+import type { Plan, Policy, ReasonCode, ReserveRule, Trip, Verdict } from '../../src/core/trip/shapes.ts';
 import type { Conditions } from '../../src/core/water/shapes.ts';
 
 export const RANK: Readonly<Record<Verdict, number>> = { go: 0, marginal: 1, 'no-go': 2 };
@@ -269,7 +270,15 @@ export function likelyTrips(
     .map((parts) => ({ version: 1 as const, ...parts }));
 }
 
+let keeping: Trip[] | undefined;
+
+/** From here on every trip planned is kept in `trips`, until it is called without. */
+export function keepPlanned(trips: Trip[] | undefined): void {
+  keeping = trips;
+}
+
 export function planned(trip: Trip, waters?: Waters, quick = true): Plan {
+  keeping?.push(waters ? { ...trip, waters: 'haven' } : trip);
   const result = planTrip(trip, waters, { quick });
   if (!result.ok) throw new Error(result.problems.map((p) => p.message).join(' '));
   return result.value;
@@ -304,6 +313,13 @@ export function sameSpeeds(a: Plan, b: Plan): boolean {
 export function same(a: number, b: number, relative = 1e-9): void {
   if (a === b) return;
   expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300);
+}
+
+const DECIDED_BY_FUEL: readonly ReasonCode[] = ['reserve-broken', 'runs-dry', 'bad-case-dry', 'nothing-usable'];
+
+/** The plan with the verdict that fuel or charge alone would give. */
+export function byFuel(plan: Plan): Plan {
+  return { ...plan, verdict: verdictOf(plan.reasons.filter(({ code }) => DECIDED_BY_FUEL.includes(code))) };
 }
 
 /** Every number in a plan with the path to it. */

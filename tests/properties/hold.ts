@@ -1,0 +1,62 @@
+import { appendFileSync, mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { expect } from 'vitest';
+import type { Trip } from '../../src/core/trip/shapes.ts';
+import { keepPlanned } from './trip-makers.ts';
+
+/** Cases of every property at least, the seed, and where to tell how many were held; `npm run test:properties` sets them. */
+const EACH = Number(process.env.HOMELEG_CASES ?? 0);
+const SEED = process.env.HOMELEG_SEED;
+const COUNTS = process.env.HOMELEG_COUNTS;
+const FILES = join('test-results', 'counterexamples');
+
+/** The usual number of cases and their seed, as `npm test` runs them. */
+export interface Runs {
+  readonly seed: number;
+  readonly numRuns: number;
+}
+
+/**
+ * Holds a property over random cases. Where it fails, the smallest case found is told with its seed, and every trip
+ * that was planned in it is kept as a file that `npm run plan` opens.
+ */
+export function holds<T extends [unknown, ...unknown[]]>(property: fc.IPropertyWithHooks<T>, usual: Runs): void {
+  const details = fc.check(property, {
+    seed: SEED === undefined ? usual.seed : Number(SEED) + usual.seed,
+    numRuns: Math.max(usual.numRuns, EACH),
+  });
+  const name = expect.getState().currentTestName ?? 'a property';
+  if (COUNTS) appendFileSync(COUNTS, `${JSON.stringify({ name, cases: details.numRuns, seed: details.seed })}\n`);
+  if (!details.failed) return;
+  const trips = tripsIn(property, details.counterexample);
+  const opened = filed(name, trips).map((file) => `npm run plan -- ${file}`);
+  throw new Error([String(details.errorInstance), ...opened, fc.defaultReportMessage(details)].join('\n'));
+}
+
+/** The trips that are planned when the case is tried once more. */
+function tripsIn<T extends [unknown, ...unknown[]]>(
+  property: fc.IPropertyWithHooks<T>,
+  counterexample: T | null,
+): readonly Trip[] {
+  if (counterexample === null) return [];
+  const trips: Trip[] = [];
+  keepPlanned(trips);
+  try {
+    property.run(counterexample);
+  } finally {
+    keepPlanned(undefined);
+  }
+  return trips;
+}
+
+function filed(name: string, trips: readonly Trip[]): readonly string[] {
+  if (trips.length > 0) mkdirSync(FILES, { recursive: true });
+  return trips.map((trip, i) => {
+    const file = join(FILES, `${name.replaceAll(/[^a-z0-9]+/gi, '-').slice(-90)}-${i + 1}.json`);
+    // No file holds a calibration: it is worked out from runs. The message above tells the one drawn.
+    const { calibration, ...craft } = trip.craft;
+    writeFileSync(file, `${JSON.stringify({ ...trip, craft }, undefined, 1)}\n`);
+    return `${file}${calibration ? ' (planned with the calibration above)' : ''}`;
+  });
+}
