@@ -16,8 +16,8 @@ export interface Placed {
 }
 
 /**
- * Everybody and everything aboard with a place. An unknown seat counts as the aft-most one, on the side that makes the
- * boat lean more; with no stations described, at the aft end of the bottom.
+ * Everybody and everything aboard with a place. An unknown seat counts as the aft-most one that may be meant, on the side
+ * that makes the boat lean more; with no stations described, at the aft end of the bottom.
  */
 export function placed(hull: Hull, load: Load): Placed {
   const known: PlacedItem[] = [];
@@ -28,12 +28,13 @@ export function placed(hull: Hull, load: Load): Placed {
     else unknown.push(item);
   }
   const leaning = known.reduce((sum, { mass, place }) => sum + mass * place.y, hull.mass * hull.centre.y);
-  const seat = aftmostSeat(hull.stations);
-  const worst: Position = seat
-    ? { x: seat.x, y: leaning < 0 ? -Math.abs(seat.y) : Math.abs(seat.y), z: seat.z }
-    : { x: 0, y: 0 };
+  const worst = ({ kind }: Aboard): Position => {
+    const seat = aftmost(hull.stations, kind);
+    if (!seat) return { x: 0, y: 0 };
+    return { x: seat.x, y: leaning < 0 ? -Math.abs(seat.y) : Math.abs(seat.y), z: seat.z };
+  };
   return {
-    items: [...known, ...unknown.map((item) => placedAt(item, worst))],
+    items: [...known, ...unknown.map((item) => placedAt(item, worst(item)))],
     unknownSeats: unknown.map(({ id }) => id),
   };
 }
@@ -42,10 +43,18 @@ function placedAt({ id, kind, mass }: Aboard, { x, y, z }: Position): PlacedItem
   return { id, kind, mass, place: { x, y, z } };
 }
 
-function aftmostSeat(stations: readonly Station[]): Station | undefined {
-  const seats = stations.filter(({ use }) => use === 'seat' || use === 'helm');
-  const candidates = seats.length > 0 ? seats : stations.filter(({ use }) => use !== 'bow-tube');
-  return candidates.reduce<Station | undefined>((aft, next) => (aft && !furtherAft(next, aft) ? aft : next), undefined);
+/** Where somebody or something of unknown seat may be: people on seats, dogs and gear anywhere that is not for a tank. */
+export function mayBeAt(stations: readonly Station[], kind: Aboard['kind']): readonly Station[] {
+  const loose = kind === 'gear' || kind === 'dog';
+  const meant = stations.filter(({ use }) => use === 'seat' || use === 'helm' || (loose && use === 'gear'));
+  return meant.length > 0 ? meant : stations.filter(({ use }) => use !== 'bow-tube');
+}
+
+function aftmost(stations: readonly Station[], kind: Aboard['kind']): Station | undefined {
+  return mayBeAt(stations, kind).reduce<Station | undefined>(
+    (aft, next) => (aft && !furtherAft(next, aft) ? aft : next),
+    undefined,
+  );
 }
 
 /** Of two seats equally far aft the one farther from the middle. */

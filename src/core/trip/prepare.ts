@@ -5,8 +5,8 @@ import { idleFlow } from '../drive/demand.ts';
 import { fuelMass, usableFuel, usableFuelInRoughWater } from '../drive/tank.ts';
 import { type BalanceBase, balanceBase } from '../load/balance.ts';
 import { type FloatBody, floatBody } from '../load/float-body.ts';
-import { placed } from '../load/placing.ts';
-import type { Load } from '../load/shapes.ts';
+import { mayBeAt, placed } from '../load/placing.ts';
+import type { Aboard, Load } from '../load/shapes.ts';
 import { sailedLegs } from '../route/sailed-legs.ts';
 import { type Hazard, type Stretch, splitLegs } from '../route/split-legs.ts';
 import type { Waters } from '../route/waters.ts';
@@ -29,7 +29,7 @@ export interface Prepared {
   /** What keeps the boat up; undefined where its record does not tell. */
   readonly body: FloatBody | undefined;
   readonly unknownSeats: readonly string[];
-  /** What moving everybody of unknown seat from the aft-most to the foremost adds to the moment, kg m. */
+  /** What moving everybody of unknown seat from the aft-most place to the foremost adds to the moment, kg m. */
   readonly forwardMoment: number;
   readonly stretches: readonly Stretch[];
   readonly hazards: readonly Hazard[];
@@ -160,9 +160,10 @@ function bothWays(scenarios: readonly Scenario[]): readonly Scenario[] {
 }
 
 function seatedForward({ craft, load }: Trip): Load {
-  const seats = craft.hull.stations.filter(({ use }) => use === 'seat' || use === 'helm');
-  const fore = seats.reduce<Station | undefined>((a, b) => (a && a.x >= b.x ? a : b), undefined);
-  const at = fore ?? { x: craft.hull.wettedLength / 2, y: 0 };
+  const { stations, wettedLength } = craft.hull;
+  const foremost = (kind: Aboard['kind']) =>
+    mayBeAt(stations, kind).reduce<Station | undefined>((a, b) => (a && a.x >= b.x ? a : b), undefined);
   const { unknownSeats } = placed(craft.hull, load);
-  return { ...load, items: load.items.map((item) => (unknownSeats.includes(item.id) ? { ...item, at } : item)) };
+  const forward = (item: Aboard) => ({ ...item, at: foremost(item.kind) ?? { x: wettedLength / 2, y: 0 } });
+  return { ...load, items: load.items.map((item) => (unknownSeats.includes(item.id) ? forward(item) : item)) };
 }

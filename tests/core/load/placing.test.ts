@@ -22,6 +22,13 @@ describe('placed', () => {
     expect(leaningStarboard.unknownSeats).toEqual(['b']);
   });
 
+  it('takes a bag without a place for one in the stern locker, and a person for one on a seat', () => {
+    const locker = { id: 'stern', label: 'Stern locker', use: 'gear', x: 0.2, y: 0, z: 0.2 } as const;
+    const boat = { ...hull(), stations: [...hull().stations, locker] };
+    const { items } = placed(boat, { items: [aboard('a', 80), { ...aboard('bag', 20), kind: 'gear' }] });
+    expect(items.map(({ place }) => place.x)).toEqual([0.8, 0.2]);
+  });
+
   it('does not believe a station that the boat does not have', () => {
     expect(placed(hull(), { items: [aboard('a', 80, { station: 'flybridge' })] }).unknownSeats).toEqual(['a']);
   });

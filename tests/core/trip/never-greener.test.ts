@@ -52,6 +52,33 @@ describe('a host', () => {
   });
 });
 
+describe('a bag that nobody placed', () => {
+  it('is no better for the speed held than the same bag in the bow, forward of every seat', () => {
+    const trip = soundTrip();
+    const at = (speed: number, station: string | undefined): Trip => ({
+      ...trip,
+      craft: craftFrom('catamaran-3-6', 'petrol-9-9hp-2s', 'tank-12'),
+      load: {
+        items: [
+          { id: 'helm', kind: 'adult', mass: 60, station: 'seat-mid', helm: true },
+          { id: 'bag', kind: 'gear', mass: 17, ...(station && { station }) },
+        ],
+        fill: 1,
+        fillKnownBy: 'measured',
+      },
+      route: { ...trip.route, speed },
+    });
+    let refused = 0;
+    for (let speed = 8.5; speed < 9.3; speed += 0.05) {
+      const held = (station?: string) => reasonOf(planOf(at(speed, station)), 'speed-not-held') === undefined;
+      if (held('gear-bow')) continue;
+      refused++;
+      expect(held()).toBe(false);
+    }
+    expect(refused).toBeGreaterThan(0);
+  });
+});
+
 describe('a sea that is known to be higher', () => {
   it('never turns a trip greener by slowing the boat', () => {
     const trip = soundTrip();
