@@ -2,6 +2,8 @@ import type { Catalogue } from '../components/words/catalogue.ts';
 import { dayText } from '../components/words/day-text.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
+import { faults } from './faults/de.ts';
+import { faultIn } from './faults/fault-in.ts';
 
 export const language = { name: 'Deutsch', reviewed: false };
 
@@ -371,7 +373,7 @@ export const words: Catalogue = {
     'route-no-length': 'Die Route hat keine Länge',
     'no-such-stream-place': (waypoint) =>
       `Der Abschnitt ab Wegpunkt ${waypoint} nimmt den Strom eines Ortes, der nicht in der Liste steht`,
-    inEnglish: (message) => `(englisch) ${message}`,
+    told: (problem) => faultIn(faults, problem),
   },
   compassWords: {
     points: ['N', 'NNO', 'NO', 'ONO', 'O', 'OSO', 'SO', 'SSO', 'S', 'SSW', 'SW', 'WSW', 'W', 'WNW', 'NW', 'NNW'],

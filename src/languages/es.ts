@@ -3,6 +3,8 @@ import type { Catalogue } from '../components/words/catalogue.ts';
 import { dayText } from '../components/words/day-text.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
+import { faults } from './faults/es.ts';
+import { faultIn } from './faults/fault-in.ts';
 
 export const language = { name: 'Español', reviewed: false };
 
@@ -170,7 +172,7 @@ export const words: Catalogue = {
     'waters-unknown': () => 'No se comprobaron tierra, bajos ni zonas prohibidas: no se sabe nada de estas aguas.',
     'waters-expired': (p) =>
       `Nadie responde de estas aguas locales después del ${dayText(p.name)}: revisarlas de nuevo.`,
-    'waters-not-yet': (p) => `Estas aguas locales se levantaron el ${dayText(p.name)}, después de esta salida.`,
+    'waters-not-yet': (p) => `Estas aguas locales se levantaron el ${dayText(p.name)}, después de esta travesía.`,
     'too-rough': (p) => held(`Demasiada mar para un barco de este tamaño${p.where}`, p, WAVES),
     rough: (p) =>
       held(`Mucha mar para un barco de este tamaño: más lento, más mojado, más consumo${p.where}`, p, WAVES),
@@ -378,7 +380,7 @@ export const words: Catalogue = {
     'route-no-length': 'La ruta no tiene longitud',
     'no-such-stream-place': (waypoint) =>
       `El tramo desde el punto ${waypoint} toma la corriente de un lugar que no está en la lista`,
-    inEnglish: (message) => `(en inglés) ${message}`,
+    told: (problem) => faultIn(faults, problem),
   },
   compassWords: {
     points: ['N', 'NNE', 'NE', 'ENE', 'E', 'ESE', 'SE', 'SSE', 'S', 'SSO', 'SO', 'OSO', 'O', 'ONO', 'NO', 'NNO'],
@@ -2881,14 +2883,14 @@ export const words: Catalogue = {
     'Tank or battery in the bow': 'Depósito o batería en la proa',
   },
   savedWords: {
-    title: 'Salidas y embarcaciones guardadas',
+    title: 'Travesías y barcos guardados',
     state: 'guardadas en este dispositivo; dos planes uno al lado del otro; en conserva',
     about:
-      'Se guardan en este navegador, en este dispositivo y en ningún otro sitio. Guarde un archivo de vez en cuando: los navegadores borran lo que guardan.',
+      'Se guardan en este navegador, en este dispositivo y en ningún otro sitio. Guardar un archivo de vez en cuando: los navegadores borran lo que guardan.',
     name: 'Nombre',
-    saveTrip: 'Guardar esta salida',
-    saveBoat: 'Guardar esta embarcación',
-    kinds: { trip: 'Salida', boat: 'Embarcación' },
+    saveTrip: 'Guardar esta travesía',
+    saveBoat: 'Guardar este barco',
+    kinds: { trip: 'Travesía', boat: 'Barco' },
     empty: 'Aún no hay nada guardado.',
     open: 'Abrir',
     rename: 'Cambiar nombre',
@@ -2909,7 +2911,7 @@ export const words: Catalogue = {
     unkept: {
       full: 'El navegador no tiene más sitio: esto no se ha guardado.',
       newer:
-        'Una versión más nueva de esta página guarda aquí las salidas: vuelva a cargar la página. No se ha perdido nada.',
+        'Una versión más nueva de esta página guarda aquí las travesías: volver a cargar la página. No se ha perdido nada.',
       blocked: 'Este navegador no deja que la página guarde nada: aquí no se guarda nada.',
     },
     toFile: 'Guardarlo en un archivo',
@@ -2918,7 +2920,7 @@ export const words: Catalogue = {
     compare: 'Dos planes, uno al lado del otro',
     first: 'Primero',
     second: 'Segundo',
-    onScreen: 'La salida en pantalla',
+    onScreen: 'La travesía en pantalla',
     compareHint: 'Cada uno se calcula de nuevo en las aguas de esta página.',
     compareCaption: 'Dos planes',
     figure: 'Dato',
@@ -2938,23 +2940,23 @@ export const words: Catalogue = {
     },
   },
   companyWords: {
-    title: 'Embarcaciones en conserva',
+    title: 'Barcos en conserva',
     about:
-      'Todas siguen la ruta de la salida en pantalla, a su hora y con su tiempo, cada una con su tripulación, su combustible o carga y su reserva. Marque las salidas guardadas de las demás; una embarcación guardada sin salida no lleva a nadie: guárdela antes como salida.',
-    onScreen: 'La salida en pantalla',
+      'Todos siguen la ruta de la travesía en pantalla, a su hora y con su tiempo, cada uno con su tripulación, su combustible o carga y su reserva. Marcar las travesías guardadas de los demás; un barco guardado sin travesía no lleva a nadie: guardarlo antes como travesía.',
+    onScreen: 'La travesía en pantalla',
     work: 'Calcular',
-    none: 'No hay ninguna salida guardada que acompañe.',
+    none: 'No hay ninguna travesía guardada que acompañe.',
     notPlanned: (name) => `${name} no se puede planificar en esta ruta.`,
-    stale: 'Algo ha cambiado desde entonces: calcule de nuevo.',
-    pace: (name, speed) => `${name} es la más lenta: las demás van a ${speed} con ella.`,
-    alone: (name) => `${name} va sola.`,
+    stale: 'Algo ha cambiado desde entonces: calcular de nuevo.',
+    pace: (name, speed) => `${name} es el más lento: los demás van a ${speed} con él.`,
+    alone: (name) => `${name} va solo.`,
     shortest: (name, store) => `A ${name} se le acaba antes ${store === 'fuel' ? 'el combustible' : 'la carga'}.`,
-    boats: 'Cada embarcación en conserva',
-    boat: 'Embarcación',
+    boats: 'Cada barco en conserva',
+    boat: 'Barco',
     answer: 'Respuesta',
     left: 'Queda al final',
     over: 'Por encima de la reserva',
-    ifAlone: 'Quedaría si fuera sola',
+    ifAlone: 'Quedaría si fuera solo',
     time: 'Duración',
     helps: 'Quién puede ayudar a quién',
     helper: 'Ayuda',
@@ -2972,9 +2974,9 @@ export const words: Catalogue = {
       'no-go': (people) => `no ${people} más: supera lo que puede llevar, o no vuelve con ellos`,
     },
     towNote:
-      'Calculado con medio depósito en la remolcada y con el tiempo indicado. Con olas, remolcar es el último recurso; primero las personas, después la embarcación.',
-    sheetTitle: (count) => `${count} embarcaciones en conserva`,
-    print: 'Imprimir un solo plan para todas',
+      'Calculado con medio depósito en el barco remolcado y con el tiempo indicado. Con olas, remolcar es el último recurso; primero las personas, después el barco.',
+    sheetTitle: (count) => `${count} barcos en conserva`,
+    print: 'Imprimir un solo plan para todos',
     save: 'Guardarlo como texto',
   },
   shareWords: {

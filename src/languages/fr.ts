@@ -3,6 +3,8 @@ import { dayText } from '../components/words/day-text.ts';
 import { listText } from '../components/words/list-text.ts';
 import { bracket, held } from '../components/words/parts.ts';
 import type { Reach } from '../core/trip/range-ray.ts';
+import { faultIn } from './faults/fault-in.ts';
+import { faults } from './faults/fr.ts';
 
 export const language = { name: 'Français', reviewed: false };
 
@@ -396,7 +398,7 @@ export const words: Catalogue = {
     'route-no-length': 'La route n’a pas de longueur',
     'no-such-stream-place': (waypoint) =>
       `L’étape depuis le point ${waypoint} prend le courant d’un lieu qui n’est pas dans la liste`,
-    inEnglish: (message) => `En anglais\u00a0: ${message}`,
+    told: (problem) => faultIn(faults, problem),
   },
   compassWords: {
     points: ['N', 'NNE', 'NE', 'ENE', 'E', 'ESE', 'SE', 'SSE', 'S', 'SSO', 'SO', 'OSO', 'O', 'ONO', 'NO', 'NNO'],

@@ -15,6 +15,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { parsePosition, showPosition } from '../units/coordinates.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { furtherWords, hereWords as words } from '../words/en-further.ts';
 import { clockReading, instantOf } from './clock-now.ts';
 import { fromHereStyles } from './from-here.styles.ts';
@@ -174,7 +175,7 @@ export class FromHereCheck extends SpeakingElement {
     if (!place.at || time === undefined || fill === undefined) return nothing;
     const load = { ...ask.trip.load, fillKnownBy: fillKnownBy ?? 'gauge' };
     const found = fromHere({ ...ask.trip, load }, ask.plan, ask.waters, { at: place.at, time, fill, homeward });
-    if (!found.ok) return html`<p class="problem">${found.problems.map(({ message }) => message).join('. ')}</p>`;
+    if (!found.ok) return html`<p class="problem">${found.problems.map(problemText).join('. ')}</p>`;
     const { ways } = found.value;
     if (ways.length === 0) return html`<p class="problem">${words.failed}</p>`;
     const best = ways.map((way) => `${wayName(way, homeward)}: ${words.verdicts[way.verdict]}`).join('. ');

@@ -20,6 +20,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemAt } from '../words/en.ts';
 import { fleetWords as words } from '../words/en-desk.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 
@@ -117,7 +118,7 @@ export class BoatForm extends SpeakingElement {
     const file = (event.target as HTMLInputElement).files?.[0];
     if (!file) return;
     const read = readProfile(await file.text());
-    this.problems = read.ok ? [] : read.problems.slice(0, 5).map(({ message, path }) => `${message} (${path})`);
+    this.problems = read.ok ? [] : this.say(() => read.problems.slice(0, 5).map(problemAt));
     if (!read.ok) return;
     this.profile = read.value;
     this.name ||= read.value.name.slice(0, 80);

@@ -9,6 +9,7 @@ import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { UnitSystem } from '../units/measures.ts';
+import { problemAt } from '../words/en.ts';
 import { fleetWords as words } from '../words/en-desk.ts';
 import { plannerWords } from '../words/en-planner.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
@@ -100,9 +101,7 @@ export class DeskData extends SpeakingElement {
     const read = readDeskFile(await file.text());
     input.value = '';
     this.said = '';
-    this.problems = read.ok
-      ? []
-      : read.problems.slice(0, 8).map(({ message, path }) => (path ? `${message} (${path})` : message));
+    this.problems = read.ok ? [] : this.say(() => read.problems.slice(0, 8).map(problemAt));
     if (!read.ok) return;
     const { fleet, morning, hires, fuelNotes } = read.value;
     this.#coming = { singles: { fleet, morning, units: this.desk.units }, hires, notes: fuelNotes };

@@ -27,6 +27,7 @@ import './desk-answer.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 import { offsetAt } from './desk-time.ts';
 import './due-field.ts';
+import { problemText } from '../words/en.ts';
 import type { DueEdited } from './due-field.ts';
 import { hireCheckStyles } from './hire-check.styles.ts';
 import { hireOf } from './hire-of.ts';
@@ -212,7 +213,7 @@ export class HireCheck extends SpeakingElement {
       measured: (trip) => this.measured(boat.id, trip),
     };
     const found = checkHire(this.#asked);
-    this.#problems = found.ok ? [] : found.problems.map(({ message }) => message);
+    this.#problems = found.ok ? [] : this.say(() => found.problems.map(problemText));
     this.#checked = found.ok ? found.value : undefined;
   }
 

@@ -1,6 +1,7 @@
 import type { Calibration, Drive } from '../../core/craft/shapes.ts';
 import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
+import { problemText } from '../words/en.ts';
 
 /** A measured boat, its runs fitted anew. */
 export interface MeasuredBoat {
@@ -21,7 +22,7 @@ export async function openProfile(
     import('../../core/trials/calibrated.ts'),
   ]);
   const read = readProfile(text);
-  if (!read.ok) return { refused: read.problems.slice(0, 3).map(({ message }) => `${message}.`) };
+  if (!read.ok) return { refused: read.problems.slice(0, 3).map((problem) => `${problemText(problem)}.`) };
   const profile = read.value;
   const fit = fitTrials(profile.trials);
   return {

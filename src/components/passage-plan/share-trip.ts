@@ -9,6 +9,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { shareWords as words } from '../words/en-share.ts';
 import { canSend, copied, sent } from './hand-on.ts';
 import { shareTripStyles } from './share-trip.styles.ts';
@@ -36,7 +37,8 @@ export class ShareTrip extends SpeakingElement {
     const before = this.link;
     const written = this.trip && writeShareLink(this.trip, location.href, { names: this.names });
     this.link = written?.ok ? written.value : '';
-    this.refused = written && !written.ok ? `${written.problems[0]?.message ?? ''}.` : '';
+    this.refused =
+      written && !written.ok ? this.say(() => `${written.problems[0] ? problemText(written.problems[0]) : ''}.`) : '';
     if (this.link !== before) this.said = '';
   }
 

@@ -6,6 +6,7 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import type { UnitSystem } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { linkWords } from '../words/en-share.ts';
 import { EXAMPLES, type ExampleName, exampleTrip } from './examples.ts';
@@ -104,7 +105,7 @@ export class TripTools extends SpeakingElement {
     if (!file) return;
     try {
       const read = await openText(await file.text());
-      const why = read.ok ? '' : read.problems.slice(0, 3).map((problem) => `${problem.message}.`);
+      const why = read.ok ? '' : this.say(() => read.problems.slice(0, 3).map((problem) => `${problemText(problem)}.`));
       this.#tell(
         'trip-picked',
         read.ok ? { ...read.value, name: file.name } : { refused: [words.notOpened, ...why].join(' ') },

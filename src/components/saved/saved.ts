@@ -10,6 +10,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { companyWords } from '../words/en-company.ts';
 import { savedWords as words } from '../words/en-saved.ts';
 import './company.ts';
@@ -264,8 +265,8 @@ export class SavedTrips extends SpeakingElement {
     if (!file) return;
     const read = readSavedFile(await file.text().catch(() => ''));
     if (!read.ok) {
-      const why = read.problems[0]?.message ?? '';
-      this.said = this.say(() => `${words.notImported} ${why}.`);
+      const [first] = read.problems;
+      this.said = this.say(() => `${words.notImported} ${first ? problemText(first) : ''}.`);
       return;
     }
     const { entries, problems } = read.value;

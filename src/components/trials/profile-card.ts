@@ -15,6 +15,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { trialWords, profileWords as words } from '../words/en-trials.ts';
 import { profileCardStyles } from './profile-card.styles.ts';
 import { dayText, setupName } from './texts.ts';
@@ -124,7 +125,7 @@ export class ProfileCard extends SpeakingElement {
     try {
       const { readProfile } = await import('../../core/files/profile-file.ts');
       const read = readProfile(await file.text());
-      const why = read.ok ? [] : read.problems.slice(0, 3).map((problem) => `${problem.message}.`);
+      const why = read.ok ? [] : this.say(() => read.problems.slice(0, 3).map((problem) => `${problemText(problem)}.`));
       this.#opened(
         read.ok ? { profile: read.value, name: file.name } : { refused: [words.notOpened, ...why].join(' ') },
       );

@@ -16,6 +16,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { runWords, trackWords, trialWords, refillWords as words } from '../words/en-trials.ts';
 import './aboard-field.ts';
+import { problemText } from '../words/en.ts';
 import type { LoadTyped } from './aboard-field.ts';
 import { entryFormStyles } from './entry-form.styles.ts';
 import { type RefillEntry, type RefillProblem, refillProblems, type SpentEntry } from './refill-entry.ts';
@@ -219,8 +220,10 @@ export class RefillForm extends SpeakingElement {
       );
       const pieces = read?.tracks.flatMap(({ measured }) => measured.pieces) ?? [];
       const spent = spentOf({ time: new Float64Array(), pieces, noise: 0 });
-      const problem = read?.refused[0]?.problems[0]?.message;
-      this.said = spent.length > 0 ? words.taken(spent.length) : (problem ?? words.nothingTaken);
+      const problem = read?.refused[0]?.problems[0];
+      this.said = this.say(() =>
+        spent.length > 0 ? words.taken(spent.length) : problem ? problemText(problem) : words.nothingTaken,
+      );
       if (spent.length > 0) this.#type({ spent });
     } catch {
       this.said = trackWords.failed;

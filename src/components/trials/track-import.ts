@@ -18,6 +18,7 @@ import './stretch-table.ts';
 import type { RunPicked, StretchAsked } from './stretch-table.ts';
 import { trackImportStyles } from './track-import.styles.ts';
 import './track-plot.ts';
+import { problemText } from '../words/en.ts';
 import type { EndMoved, StretchWanted } from './track-plot.ts';
 import type { TextFile } from './track-reader.ts';
 import {
@@ -241,7 +242,9 @@ export class TrackImport extends SpeakingElement {
       this.found = paired(read.tracks);
       this.readings = {};
       this.messages = [
-        ...read.refused.flatMap(({ file, problems }) => problems.map(({ message }) => words.of(file, message))),
+        ...read.refused.flatMap(({ file, problems }) =>
+          problems.map((problem) => words.of(file, problemText(problem))),
+        ),
         ...read.tracks.flatMap(({ track, notes }) => notes.map(({ message }) => words.of(track.name, message))),
       ];
       this.said = words.foundSaid(this.found.length, runsToBe(this.found).length);

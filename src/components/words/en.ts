@@ -426,20 +426,27 @@ export function reserveRuleText(rule: ReserveRule, m: Measures): string {
   }
 }
 
-/** What keeps a trip from being planned; the core says the rest in English. */
+/** What keeps a trip from being planned, or a file from being read; the core's own message in English. */
 export const problemWords = spoken('problemWords', {
   'route-too-short': 'Draw a route with at least two points',
   'route-no-length': 'The route has no length',
   'no-such-stream-place': (waypoint: number) =>
     `The leg from waypoint ${waypoint} takes the stream of a place that is not listed`,
-  inEnglish: (message: string) => message,
+  told: ({ message }: Problem) => message,
 });
 
-/** Messages of the core are written for people already, in English. */
-export function problemText({ code, path, message }: Problem): string {
+/** What a door found wrong, in the page's language. */
+export function problemText(problem: Problem): string {
+  const { code, path } = problem;
   if (code === 'route-too-short' || code === 'route-no-length') return problemWords[code];
   if (code === 'no-such-stream-place') return problemWords[code](Number(path.split('.')[2]) + 1);
-  return problemWords.inEnglish(message);
+  return problemWords.told(problem);
+}
+
+/** The same, with the place in the file. */
+export function problemAt(problem: Problem): string {
+  const text = problemText(problem);
+  return problem.path === '' || text.includes(problem.path) ? text : `${text} (${problem.path})`;
 }
 
 /** Clockwise from north, sixteen of them, as written where there is little room. */
