@@ -4,6 +4,7 @@ import type { Problem, Result } from '../units/result.ts';
 import { readFleet } from './fleet-file.ts';
 import { parseJsonText } from './json-text.ts';
 import { plainProblem } from './plain-value.ts';
+import { withoutSchemaName } from './schema-name.ts';
 import { above, between, id, list } from './schema-parts.ts';
 import { refillSchema } from './trials-schema.ts';
 import { conditionsSchema, readTrip } from './trip-schema.ts';
@@ -29,7 +30,7 @@ const words = v.pipe(v.string(), v.maxLength(1000));
 const amount = between(-1e12, 1e12);
 const limits = v.strictObject({ maxWind: v.optional(between(0, 80)), maxWave: v.optional(between(0, 20)) });
 
-const morningSchema = v.strictObject({
+export const morningSchema = v.strictObject({
   setAt: moment,
   until: moment,
   conditions: conditionsSchema,
@@ -45,7 +46,7 @@ const ruleSchema = v.variant('kind', [
 
 const initials = v.optional(v.pipe(v.string(), v.maxLength(12)));
 
-const hireSchema = v.strictObject({
+export const hireSchema = v.strictObject({
   id,
   boatId: id,
   boat: id,
@@ -93,7 +94,7 @@ const hireSchema = v.strictObject({
   ),
 });
 
-const fuelNoteSchema = v.strictObject({ id, boatId: id, refill: refillSchema });
+export const fuelNoteSchema = v.strictObject({ id, boatId: id, refill: refillSchema });
 
 /** One hire as it was kept. */
 export function readHire(value: unknown): Result<Hire> {
@@ -115,7 +116,7 @@ export function readFuelNote(value: unknown): Result<FuelNote> {
   return through(fuelNoteSchema, value);
 }
 
-const fileSchema = v.strictObject({
+export const deskSchema = v.strictObject({
   format: v.literal('homeleg-desk'),
   version: v.literal(1),
   fleet: v.optional(v.unknown()),
@@ -130,7 +131,7 @@ export function readDeskFile(text: string): Result<DeskFile> {
   if (!parsed.ok) return parsed;
   const unfit = plainProblem(parsed.value, LIMITS) ?? formatProblem(parsed.value);
   if (unfit) return { ok: false, problems: [unfit] };
-  const outer = v.safeParse(fileSchema, parsed.value);
+  const outer = v.safeParse(deskSchema, withoutSchemaName(parsed.value));
   if (!outer.success) return { ok: false, problems: outer.issues.map(problemOf) };
   const problems: Problem[] = [];
   const take = <T>(read: Result<T>, path: string): readonly T[] => {

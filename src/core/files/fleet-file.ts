@@ -7,7 +7,8 @@ import { describesDay } from './iso-time.ts';
 import { parseJsonText } from './json-text.ts';
 import { plainProblem } from './plain-value.ts';
 import { readProfile } from './profile-file.ts';
-import { between, id, list, text, wordOr } from './schema-parts.ts';
+import { withoutSchemaName } from './schema-name.ts';
+import { between, chosen, id, list, text, wordOr } from './schema-parts.ts';
 import { trialsContradictions } from './trip-contradictions.ts';
 import { waypointSchema } from './trip-schema.ts';
 import { problemOf } from './trip-words.ts';
@@ -46,14 +47,20 @@ const measuredBoat = v.strictObject({ ...hiredOut, profile: v.unknown() });
 type BoatSchema = typeof shippedBoat | typeof ownBoat | typeof measuredBoat;
 
 /** Chosen by what is given, so that each keeps its own problems. */
-const boatSchema = v.lazy((given): BoatSchema => {
+const boatSchema = chosen<BoatSchema>([shippedBoat, ownBoat, measuredBoat], (given) => {
   const has = (key: string) => typeof given === 'object' && given !== null && key in given;
   return has('profile') ? measuredBoat : has('craft') ? ownBoat : shippedBoat;
 });
 
+/** Whether a text is an address of the web. */
+export function describesAddress(text: string): boolean {
+  return ADDRESS.test(text);
+}
+
+const ADDRESS = /^https?:\/\/[^\s/]+/;
 const line = v.pipe(v.string(), v.maxLength(600));
 
-const fleetSchema = v.strictObject({
+export const fleetSchema = v.strictObject({
   format: v.literal('homeleg-fleet'),
   version: v.literal(1),
   name: id,
@@ -67,11 +74,7 @@ const fleetSchema = v.strictObject({
   waters: v.optional(text),
   localWaters: v.optional(v.unknown()),
   site: v.optional(
-    v.pipe(
-      v.string(),
-      v.maxLength(600),
-      v.check((address) => /^https?:\/\/[^\s/]+/.test(address), 'must be an address that begins with https://'),
-    ),
+    v.pipe(v.string(), v.maxLength(600), v.check(describesAddress, 'must be an address that begins with https://')),
   ),
   note: v.optional(line),
   boats: list(boatSchema, 1, MOST_BOATS),
@@ -97,7 +100,7 @@ export function readFleetText(given: string): Result<Fleet> {
 export function readFleet(value: unknown): Result<Fleet> {
   const unfit = plainProblem(value, LIMITS) ?? formatProblem(value);
   if (unfit) return { ok: false, problems: [unfit] };
-  const parsed = v.safeParse(fleetSchema, value, { message: '' });
+  const parsed = v.safeParse(fleetSchema, withoutSchemaName(value), { message: '' });
   if (!parsed.success) return { ok: false, problems: parsed.issues.map((issue) => placed(problemOf(issue), value)) };
   const { localWaters, boats, ...rest } = parsed.output;
   const problems: Problem[] = [

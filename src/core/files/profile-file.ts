@@ -4,6 +4,7 @@ import type { Problem, Result } from '../units/result.ts';
 import { parseJsonText } from './json-text.ts';
 import { plainProblem } from './plain-value.ts';
 import type { Same } from './same-shape.ts';
+import { withoutSchemaName } from './schema-name.ts';
 import { id, text } from './schema-parts.ts';
 import { trialsSchema } from './trials-schema.ts';
 import { trialsContradictions } from './trip-contradictions.ts';
@@ -12,7 +13,7 @@ import { problemOf } from './trip-words.ts';
 const TEXT_LIMIT = 4e6;
 const LIMITS = { depth: 16, entries: 200_000 };
 
-const profileSchema = v.strictObject({
+export const profileSchema = v.strictObject({
   format: v.literal('homeleg-profile'),
   version: v.literal(1),
   name: text,
@@ -33,7 +34,7 @@ export function readProfile(text: string): Result<BoatProfile> {
   const value = parsed.value;
   const unfit = plainProblem(value, LIMITS) ?? formatProblem(value);
   if (unfit) return { ok: false, problems: [unfit] };
-  const found = v.safeParse(profileSchema, value, { message: '' });
+  const found = v.safeParse(profileSchema, withoutSchemaName(value), { message: '' });
   if (!found.success) return { ok: false, problems: found.issues.map(problemOf) };
   const profile: AgreedProfile = found.output;
   const problems = trialsContradictions(profile.trials, 'trials');

@@ -22,11 +22,23 @@ export const list = <T extends v.GenericSchema>(entry: T, least: number, most: n
 
 /** A word standing for a set of values, or the values. Chosen by what is given, so that each keeps its own problems. */
 export const wordOr = <W extends v.GenericSchema<unknown, string>, T extends v.GenericSchema>(word: W, values: T) =>
-  v.lazy((given): W | T => (typeof given === 'string' ? word : values));
+  chosen([word, values], (given): W | T => (typeof given === 'string' ? word : values));
+
+/**
+ * One of several schemas, chosen by what is given. Whoever asks without a value, as the maker of the JSON schemas does,
+ * gets all of them.
+ */
+export const chosen = <T extends v.GenericSchema>(all: readonly T[], pick: (given: unknown) => T) => {
+  const any = v.union(all);
+  return v.lazy((given): T | typeof any => (given === undefined ? any : pick(given)));
+};
 
 /** One set of fields where `key` is given, another where it is not, so that each keeps its own problems. */
 export const objectWith = <K extends string, A extends v.GenericSchema, B extends v.GenericSchema>(
   key: K,
   having: A,
   lacking: B,
-) => v.lazy((given): A | B => (typeof given === 'object' && given !== null && key in given ? having : lacking));
+) =>
+  chosen([having, lacking], (given): A | B =>
+    typeof given === 'object' && given !== null && key in given ? having : lacking,
+  );

@@ -8,6 +8,7 @@ import { parseJsonText } from './json-text.ts';
 import { loadSchema } from './load-schema.ts';
 import { plainProblem } from './plain-value.ts';
 import type { Same } from './same-shape.ts';
+import { withoutSchemaName } from './schema-name.ts';
 import { above, between, list, objectWith, text, wordOr } from './schema-parts.ts';
 import { trialsSchema } from './trials-schema.ts';
 import { contradictions } from './trip-contradictions.ts';
@@ -138,8 +139,8 @@ const schemaOf = (leastWaypoints: number, leastItems: number) =>
     trials: v.optional(trialsSchema),
   });
 
-const tripSchema = schemaOf(2, 1);
-const draftSchema = schemaOf(0, 0);
+export const tripSchema = schemaOf(2, 1);
+export const draftSchema = schemaOf(0, 0);
 
 /** Checks a whole trip: at least two waypoints and somebody or something aboard. */
 export function readTrip(value: unknown): Result<Trip> {
@@ -167,7 +168,7 @@ type AgreedTrip = Same<WrittenTrip, SchemaTrip> extends true ? Trip : never;
 function read(value: unknown, schema: typeof tripSchema): Result<Trip> {
   const unfit = plainProblem(value, LIMITS) ?? versionProblem(value);
   if (unfit) return { ok: false, problems: [unfit] };
-  const parsed = v.safeParse(schema, withoutCalibration(value), { message: '' });
+  const parsed = v.safeParse(schema, withoutCalibration(withoutSchemaName(value)), { message: '' });
   if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
   const trip: AgreedTrip = parsed.output;
   const problems = contradictions(trip);

@@ -57,9 +57,10 @@ function* collectionProblems(file: Readonly<Record<string, unknown>>): Generator
     const message = `The last day (validUntil) must not be before the survey, ${surveyed}`;
     yield { code: 'too-small', path: 'validUntil', message };
   }
-  if (file.bbox !== undefined && !describesBox(file.bbox)) {
+  const box = file.bbox === undefined ? 'sound' : boxFault(file.bbox);
+  if (box !== 'sound') {
     const message = 'The box of the waters (bbox) must be four numbers in degrees: west, south, east, north';
-    yield { code: 'invalid', path: 'bbox', message };
+    yield { code: box, path: 'bbox', message };
   }
   // RFC 7946 knows WGS 84 only; its predecessor let a file name another system.
   if (file.crs != null && !/CRS84|4326/.test(JSON.stringify(file.crs))) {
@@ -69,13 +70,13 @@ function* collectionProblems(file: Readonly<Record<string, unknown>>): Generator
 }
 
 /** West may be greater than east, across the 180th meridian; with heights there are six numbers. */
-function describesBox(box: unknown): boolean {
-  if (!Array.isArray(box) || (box.length !== 4 && box.length !== 6) || !box.every(Number.isFinite)) return false;
+function boxFault(box: unknown): 'sound' | 'invalid' | 'empty-box' {
+  if (!Array.isArray(box) || (box.length !== 4 && box.length !== 6) || !box.every(Number.isFinite)) return 'invalid';
   const [west, south] = box;
   const [east, north] = box.slice(box.length / 2);
-  return (
-    Math.abs(west) <= 180 && Math.abs(east) <= 180 && west !== east && south >= -90 && north <= 90 && south < north
-  );
+  const onGlobe = Math.max(Math.abs(west), Math.abs(east)) <= 180 && Math.max(Math.abs(south), Math.abs(north)) <= 90;
+  if (!onGlobe) return 'invalid';
+  return west !== east && south < north ? 'sound' : 'empty-box';
 }
 
 function featureProblems(feature: unknown, index: number): Problem[] {
