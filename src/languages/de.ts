@@ -2536,7 +2536,7 @@ export const words: Catalogue = {
     save: 'Messfahrten als Tabelle speichern (CSV)',
     paste: 'Oder aus einer Tabellenkalkulation einfügen',
     pasteLabel: 'Zeilen mit ihren Überschriften',
-    readPasted: 'Lesen',
+    read: 'Lesen',
     pastedName: 'Eingefügte Tabelle',
     failed: 'Die Tabelle ließ sich hier nicht lesen: ein Teil dieser Seite wurde nicht geladen.',
     columnsOf: (name) => `Spalten von ${name}`,

@@ -2768,7 +2768,7 @@ export const words: Catalogue = {
     save: 'Guardar las pruebas en tabla (CSV)',
     paste: 'O pegar de una hoja de cálculo',
     pasteLabel: 'Filas con sus encabezados',
-    readPasted: 'Leer',
+    read: 'Leer',
     pastedName: 'Tabla pegada',
     failed: 'No se pudo leer aquí la tabla: no se pudo cargar una parte de esta página.',
     columnsOf: (name) => `Columnas de ${name}`,

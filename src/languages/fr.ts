@@ -2846,7 +2846,7 @@ export const words: Catalogue = {
     save: 'Enregistrer les essais en tableau (CSV)',
     paste: 'Ou coller depuis un tableur',
     pasteLabel: 'Lignes avec leurs titres',
-    readPasted: 'Lire',
+    read: 'Lire',
     pastedName: 'Tableau collé',
     failed: 'Le tableau n’a pas pu être lu ici\u00a0: une partie de cette page n’a pas pu être chargée.',
     columnsOf: (name) => `Colonnes de ${name}`,

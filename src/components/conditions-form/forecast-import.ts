@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues } from 'lit';
-import { property, query, state } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import type { ForecastColumns } from '../../core/files/forecast-table.ts';
 import type { Problem, Result } from '../../core/units/result.ts';
 import { WIND_UNITS, type WindUnit } from '../../core/units/wind-speed.ts';
@@ -7,13 +7,18 @@ import { secondsOf, timeAt } from '../../core/water/clock.ts';
 import type { WindAt } from '../../core/water/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { columnChoice, labelledChoice } from '../open-text/column-choice.ts';
+import { problemList } from '../open-text/problem-list.ts';
+import '../open-text/text-source.ts';
+import type { NamedText, TextRead } from '../open-text/text-source.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
+import { openFileStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { forecastWords as words } from '../words/en-water.ts';
-import { forecastImportStyles } from './forecast-import.styles.ts';
+import { importStyles } from './import.styles.ts';
 import { dayAndClock, offsetText, placeClock } from './place-clock.ts';
 
 type Door = typeof import('./forecast-door.ts');
@@ -46,8 +51,6 @@ const UNCHOSEN: Choice = {
 };
 /** A time that says its zone, or counts seconds since 1970. */
 const ZONED = /(?:Z|UTC|[+-]\d\d(?::?\d\d)?)\s*$|^\d{9,13}$/i;
-/** Problems shown at once; the rest are counted by the reader. */
-const MOST_SHOWN = 8;
 
 /**
  * @summary Reads a forecast from a file, the clipboard or an answer of the web: what its columns mean is shown and can be
@@ -55,22 +58,19 @@ const MOST_SHOWN = 8;
  * @fires forecast-taken - the user takes the winds over
  */
 export class ForecastImport extends SpeakingElement {
-  static override styles = [tokens, controls, formStyles, forecastImportStyles];
+  static override styles = [tokens, controls, formStyles, openFileStyles, importStyles];
 
   @property({ attribute: false }) measures: Measures = NAUTICAL;
   @property() departure: string | undefined;
   @property() timezone: string | undefined;
   /** A text that is there already, with where it is from. */
-  @property({ attribute: false }) given: { readonly text: string; readonly name: string } | undefined;
+  @property({ attribute: false }) given: NamedText | undefined;
 
   @state() private columns: readonly string[] = [];
   @state() private first: readonly string[] = [];
   @state() private choice: Choice = UNCHOSEN;
   @state() private name = '';
   @state() private message = '';
-
-  @query('input[type=file]') private picker!: HTMLInputElement;
-  @query('textarea') private pasted!: HTMLTextAreaElement;
 
   #door: Door | undefined;
   #text = '';
@@ -82,42 +82,25 @@ export class ForecastImport extends SpeakingElement {
   override render() {
     return html`
       <p class="hint">${words.why}</p>
-      <div class="buttons">
-        <button type="button" @click=${() => this.picker.click()}>${words.open}</button>
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,.json,text/csv,text/plain,application/json"
-          tabindex="-1"
-          aria-label=${words.open}
-          @change=${this.#picked}
-        />
-      </div>
-      <details>
-        <summary>${words.paste}</summary>
-        <label for="pasted">${words.pasteLabel}</label>
-        <textarea id="pasted" rows="4" spellcheck="false"></textarea>
-        <button type="button" @click=${() => this.#read(this.pasted.value, words.pastedName)}>${words.read}</button>
-      </details>
-      <p role="status" class="problem" ?hidden=${!this.message}>${this.message}</p>
+      <homeleg-text-source
+        accept=".csv,.tsv,.txt,.json,text/csv,text/plain,application/json"
+        .words=${words}
+        .message=${this.message}
+        @text-read=${({ detail: { text, name } }: TextRead) => this.#read(text, name)}
+      ></homeleg-text-source>
       ${this.columns.length > 0 ? this.#mapping() : nothing}
     `;
   }
 
   #mapping() {
-    const { choice } = this;
     return html`
       <h4>${words.columnsOf(this.name)}</h4>
       <div class="fields wide">
         ${COLUMNS.map((column) => this.#column(column))}
-        ${this.#select(
-          words.means,
-          'directionMeans',
-          [
-            ['from', words.meansFrom],
-            ['towards', words.meansTowards],
-          ],
-          choice.directionMeans,
-        )}
+        ${this.#select(words.means, 'directionMeans', [
+          ['from', words.meansFrom],
+          ['towards', words.meansTowards],
+        ])}
         ${this.#asksOffset ? this.#offset() : nothing}
       </div>
       ${this.#outcome()}
@@ -125,47 +108,33 @@ export class ForecastImport extends SpeakingElement {
   }
 
   #column(column: (typeof COLUMNS)[number]) {
-    const now = this.choice[column];
-    const at = this.columns.indexOf(now);
-    const none = column === 'gust' ? words.none : words.choose;
-    const unit = column === 'speed' ? 'speedUnit' : column === 'gust' && now ? 'gustUnit' : undefined;
-    return html`<div class="field">
-      ${this.#select(words[column], column, [['', none], ...this.columns.map((name) => [name, name] as const)], now)}
-      ${at >= 0 ? html`<p class="hint">${words.sample((this.first[at] ?? '').slice(0, 40))}</p>` : nothing}
-      ${
-        unit
-          ? this.#select(
-              words.unit(words[column]),
-              unit,
-              [['', words.choose], ...WIND_UNITS.map((each) => [each, words.units[each]] as const)],
-              this.choice[unit],
-            )
-          : nothing
-      }
-    </div>`;
+    const unit = column === 'speed' ? 'speedUnit' : column === 'gust' ? 'gustUnit' : undefined;
+    return columnChoice(
+      this.#choice(column, words[column]),
+      { columns: this.columns, first: this.first },
+      { none: column === 'gust' ? words.none : words.choose, sample: words.sample },
+      unit && {
+        ...this.#choice(unit, words.unit(words[column])),
+        options: [['', words.choose], ...WIND_UNITS.map((each) => [each, words.units[each]] as const)],
+      },
+    );
   }
 
   #offset() {
     const place = this.#placeOffset;
-    return this.#select(
-      words.offset,
-      'offset',
-      [
-        ['', words.choose],
-        ['Z', words.offsetUtc],
-        ...(place === 'Z' ? [] : [[place, words.offsetPlace(offsetText(this.#offsetSeconds))] as const]),
-      ],
-      this.choice.offset,
-    );
+    return this.#select(words.offset, 'offset', [
+      ['', words.choose],
+      ['Z', words.offsetUtc],
+      ...(place === 'Z' ? [] : [[place, words.offsetPlace(offsetText(this.#offsetSeconds))] as const]),
+    ]);
   }
 
-  #select(label: string, key: keyof Choice, options: readonly (readonly [string, string])[], now: string) {
-    return html`<div>
-      <label for=${key}>${label}</label>
-      <select id=${key} @change=${(event: Event) => this.#chosen(key, (event.target as HTMLSelectElement).value)}>
-        ${options.map(([value, text]) => html`<option value=${value} .selected=${value === now}>${text}</option>`)}
-      </select>
-    </div>`;
+  #select(label: string, key: keyof Choice, options: readonly (readonly [string, string])[]) {
+    return labelledChoice({ ...this.#choice(key, label), options });
+  }
+
+  #choice(key: keyof Choice, label: string) {
+    return { id: key, label, now: this.choice[key], chosen: (value: string) => this.#chosen(key, value) };
   }
 
   #outcome() {
@@ -187,10 +156,7 @@ export class ForecastImport extends SpeakingElement {
   #problems(problems: readonly Problem[]) {
     return html`<div role="status">
       <p class="problem">${words.problems}</p>
-      <ul class="problems">
-        ${problems.slice(0, MOST_SHOWN).map(({ message }) => html`<li>${message}</li>`)}
-        ${problems.length > MOST_SHOWN ? html`<li>${words.more(problems.length - MOST_SHOWN)}</li>` : nothing}
-      </ul>
+      ${problemList(problems, words.more)}
     </div>`;
   }
 
@@ -235,18 +201,6 @@ export class ForecastImport extends SpeakingElement {
 
   get #placeOffset(): string {
     return timeAt(0, this.#offsetSeconds).slice(19);
-  }
-
-  async #picked(): Promise<void> {
-    const file = this.picker.files?.[0];
-    this.picker.value = '';
-    if (!file) return;
-    try {
-      const { textOfBytes } = await import('../../core/files/text-of-bytes.ts');
-      await this.#read(textOfBytes(new Uint8Array(await file.arrayBuffer())), file.name);
-    } catch {
-      this.message = this.say(() => words.failed);
-    }
   }
 
   async #read(text: string, name: string): Promise<void> {

@@ -5,21 +5,18 @@ import type { LatLon } from '../../core/route/shapes.ts';
 import type { WindAt } from '../../core/water/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import type { NamedText } from '../open-text/text-source.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { windWords as words } from '../words/en-water.ts';
-import { fetchForecast, forecastHost } from './fetch-forecast.ts';
+import './forecast-fetch.ts';
+import type { ForecastFetched } from './forecast-fetch.ts';
 import type { ForecastTaken } from './forecast-import.ts';
-import { dayAndClock, type PlaceClock, placeClock } from './place-clock.ts';
-import { windReach } from './wind-reach.ts';
+import { type PlaceClock, placeClock } from './place-clock.ts';
 import {
-  blankRow,
-  type Fault,
   inOrder,
-  MOST_GUST,
-  MOST_WIND,
   nextRow,
   type ReadRow,
   readRow,
@@ -29,6 +26,7 @@ import {
   type WindRow,
 } from './wind-rows.ts';
 import { windTableStyles } from './wind-table.styles.ts';
+import { faultText, reachTold } from './wind-texts.ts';
 
 /** The rows that are filled in, by time; empty while there is none. */
 export type ForecastEdited = CustomEvent<{ forecast: readonly WindAt[] }>;
@@ -58,8 +56,7 @@ export class WindTable extends SpeakingElement {
   @state() private rows: readonly WindRow[] = [];
   @state() private all = false;
   @state() private message = '';
-  @state() private fetched: { readonly text: string; readonly name: string } | undefined;
-  @state() private fetching: AbortController | undefined;
+  @state() private fetched: NamedText | undefined;
   @state() private importing = false;
 
   #told: readonly WindAt[] | undefined;
@@ -67,12 +64,6 @@ export class WindTable extends SpeakingElement {
   #keys = 0;
   /** Cells that somebody left, whose faults are said. */
   #left = new Set<string>();
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.fetching?.abort();
-    this.fetching = undefined;
-  }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const { system, lang } = this.measures;
@@ -131,7 +122,17 @@ export class WindTable extends SpeakingElement {
         ${inOrder(rows) ? nothing : html`<button type="button" @click=${this.#sorted}>${words.sort}</button>`}
       </div>
       ${this.#reach()}
-      ${this.source ? this.#fetch() : nothing}
+      ${
+        this.source
+          ? html`<homeleg-forecast-fetch
+              .source=${this.source}
+              .place=${this.place}
+              .departure=${this.departure}
+              .duration=${this.duration}
+              @forecast-fetched=${this.#answered}
+            ></homeleg-forecast-fetch>`
+          : nothing
+      }
       <p role="status" class="problem" ?hidden=${!this.message}>${this.message}</p>
       <details ?open=${this.importing} @toggle=${this.#importToggled}>
         <summary>${words.import}</summary>
@@ -167,7 +168,7 @@ export class WindTable extends SpeakingElement {
   #cell(row: WindRow, i: number, cell: WindCell, name: string, { faults }: ReadRow) {
     const figure = cell === 'speed' || cell === 'gust';
     const fault = faults[cell];
-    const said = fault && this.#left.has(`${row.key} ${cell}`) ? this.#faultText(fault, cell) : '';
+    const said = fault && this.#left.has(`${row.key} ${cell}`) ? faultText(fault, cell, this.measures) : '';
     const id = `${cell}-${row.key}`;
     return html`<td role="cell" class=${cell}>
       <span class="label" aria-hidden="true">${name}</span>
@@ -189,72 +190,12 @@ export class WindTable extends SpeakingElement {
     </td>`;
   }
 
-  #faultText(fault: Fault, cell: WindCell): string {
-    switch (fault) {
-      case 'no-time':
-        return words.noTime;
-      case 'no-from':
-        return words.noFrom;
-      case 'no-speed':
-        return words.noSpeed;
-      case 'too-much':
-        return words.tooMuch(this.measures.show('speed', cell === 'gust' ? MOST_GUST : MOST_WIND));
-      case 'gust-below':
-        return words.gustBelow;
-      default:
-        return fault satisfies never;
-    }
-  }
-
   #reach() {
-    const clock = this.#clock;
-    const told = (iso: string) => dayAndClock(iso, clock, this.measures.lang);
-    const winds = this.#winds;
-    const open = this.rows.filter((row) => !blankRow(row)).length - winds.length;
-    const times = winds.map(({ time }) => Date.parse(time));
-    const reach = windReach(winds, this.departure, this.duration);
-    const lines: string[] = [];
-    if (open > 0) lines.push(words.unfinished(open));
-    if (new Set(times).size < times.length) lines.push(words.twice);
-    switch (reach.kind) {
-      case 'empty':
-        break;
-      case 'no-departure':
-        lines.push(words.noDeparture);
-        break;
-      case 'covers':
-        lines.push(words.covers(told(reach.until)), words.meanCounts);
-        break;
-      case 'reaches':
-        lines.push(words.reaches(told(reach.from), told(reach.until)));
-        break;
-      case 'starts-late':
-        lines.push(words.startsLate(told(reach.at)));
-        break;
-      case 'ends-early':
-        lines.push(words.endsEarly(told(reach.at)));
-        break;
-      case 'gap':
-        lines.push(words.gap(told(reach.at)));
-        break;
-      default:
-        reach satisfies never;
-    }
+    const { departure, duration } = this;
+    const trip = { departure, duration, clock: this.#clock };
+    const { lines, fine } = reachTold(this.rows, this.#winds, trip, this.measures);
     if (lines.length === 0) return nothing;
-    const fine = reach.kind === 'covers' && open === 0;
     return html`<p class="reach ${fine ? '' : 'short'}" aria-live="polite">${lines.join(' ')}</p>`;
-  }
-
-  #fetch() {
-    const busy = this.fetching !== undefined;
-    return html`<div>
-      <button type="button" ?disabled=${!this.place && !busy} @click=${busy ? this.#fetchStopped : this.#fetchWanted}>
-        ${busy ? words.fetchCancel : words.fetch}
-      </button>
-      <p class="hint" role="status">
-        ${busy ? words.fetching : this.place ? words.fetchNote(forecastHost(this.source)) : words.fetchNoPlace}
-      </p>
-    </div>`;
   }
 
   #typed(row: WindRow, cell: WindCell, text: string): void {
@@ -328,31 +269,9 @@ export class WindTable extends SpeakingElement {
     }
   }
 
-  async #fetchWanted(): Promise<void> {
-    const { place } = this;
-    if (!place) return;
-    this.message = '';
-    const stop = new AbortController();
-    this.fetching = stop;
-    const found = await fetchForecast(
-      this.source,
-      place,
-      { departure: this.departure, duration: this.duration },
-      stop.signal,
-    );
-    if (this.fetching !== stop) return;
-    this.fetching = undefined;
-    if (!found.ok) {
-      this.message = found.problems.map(({ message }) => `${message}.`).join(' ');
-      return;
-    }
-    this.fetched = { text: found.value, name: forecastHost(this.source) };
+  async #answered({ detail }: ForecastFetched): Promise<void> {
+    this.fetched = detail;
     await this.#openImport();
-  }
-
-  #fetchStopped(): void {
-    this.fetching?.abort();
-    this.fetching = undefined;
   }
 }
 

@@ -94,15 +94,6 @@ export const savedStyles = css`
     position: relative;
   }
 
-  input[type='file'] {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    min-height: 0;
-    opacity: 0;
-    pointer-events: none;
-  }
-
   @media print {
     :host {
       display: none;

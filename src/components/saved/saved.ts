@@ -7,6 +7,7 @@ import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
+import { filePickerStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -30,7 +31,7 @@ const LONGEST_NAME = 120;
  * @fires saved-opened - one of them is to be on screen
  */
 export class SavedTrips extends SpeakingElement {
-  static override styles = [tokens, controls, savedStyles];
+  static override styles = [tokens, controls, filePickerStyles, savedStyles];
 
   /** As entered; as planned with its plan. */
   @property({ attribute: false }) trip: Trip | undefined;

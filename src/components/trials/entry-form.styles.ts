@@ -37,15 +37,6 @@ export const entryFormStyles = css`
     gap: var(--_gap);
   }
 
-  input[type='file'] {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    min-height: 0;
-    opacity: 0;
-    pointer-events: none;
-  }
-
   .tools {
     position: relative;
     display: flex;

@@ -12,6 +12,7 @@ import type { CraftOrigin } from '../planner/first-trip.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
+import { filePickerStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -31,7 +32,7 @@ export type ProfileOpened = CustomEvent<{ profile: BoatProfile; name: string } |
  * @fires profile-opened - a file was opened, or could not be
  */
 export class ProfileCard extends SpeakingElement {
-  static override styles = [tokens, controls, fieldStyles, formStyles, profileCardStyles];
+  static override styles = [tokens, controls, fieldStyles, formStyles, filePickerStyles, profileCardStyles];
 
   @property({ attribute: false }) profile: BoatProfile | undefined;
   @property({ attribute: false }) origin: CraftOrigin = {};

@@ -11,6 +11,7 @@ import '../field/quantity-field.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
+import { filePickerStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -34,7 +35,7 @@ const MOST_SPEEDS = 12;
  * @fires refill-left - the user gave the form up
  */
 export class RefillForm extends SpeakingElement {
-  static override styles = [tokens, controls, fieldStyles, formStyles, entryFormStyles];
+  static override styles = [tokens, controls, fieldStyles, formStyles, filePickerStyles, entryFormStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;
   @property({ attribute: false }) entry: RefillEntry | undefined;

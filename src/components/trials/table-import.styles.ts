@@ -14,11 +14,6 @@ export const tableImportStyles = css`
     margin: 0;
   }
 
-  .why {
-    color: var(--_muted);
-    max-width: 46em;
-  }
-
   .message:empty {
     display: none;
   }
@@ -32,36 +27,7 @@ export const tableImportStyles = css`
     font-size: 1.05em;
   }
 
-  .buttons {
-    position: relative;
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-  }
-
-  input[type='file'] {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    min-height: 0;
-    opacity: 0;
-    pointer-events: none;
-  }
-
-  textarea {
-    margin-block: 4px 8px;
-    font-family: ui-monospace, monospace;
-    white-space: pre;
-  }
-
   .aside {
     color: var(--_muted);
-  }
-
-  .problems {
-    margin: 8px 0 0;
-    padding: 10px 14px 10px 30px;
-    border-inline-start: 4px solid var(--_doubt);
-    background: var(--_paper);
   }
 `;

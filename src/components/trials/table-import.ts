@@ -1,13 +1,18 @@
 import { html, nothing } from 'lit';
-import { property, query, state } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import type { TableRuns } from '../../core/files/runs-table.ts';
 import type { RunsTable, TableMapping } from '../../core/files/table-columns.ts';
 import type { Meaning } from '../../core/files/table-meanings.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { choice } from '../open-text/column-choice.ts';
+import { problemList } from '../open-text/problem-list.ts';
+import '../open-text/text-source.ts';
+import type { TextRead } from '../open-text/text-source.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
+import { openFileStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -22,15 +27,12 @@ import type { RunsMade } from './track-import.ts';
 type Door = typeof import('./table-door.ts');
 type ColumnMeaning = TableMapping[number];
 
-/** Findings shown at once; the rest are counted. */
-const MOST_SHOWN = 6;
-
 /**
  * @summary Reads runs from a table: what each column means is shown first and can be changed. Saves runs as a table.
  * @fires runs-made - the user takes the runs over
  */
 export class TableImport extends SpeakingElement {
-  static override styles = [tokens, controls, rowTableStyles, tableImportStyles];
+  static override styles = [tokens, controls, openFileStyles, rowTableStyles, tableImportStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;
   @property({ attribute: false }) measures: Measures = NAUTICAL;
@@ -40,9 +42,6 @@ export class TableImport extends SpeakingElement {
   @state() private name = '';
   @state() private message = '';
 
-  @query('input[type=file]') private picker!: HTMLInputElement;
-  @query('textarea') private pasted!: HTMLTextAreaElement;
-
   #door: Door | undefined;
 
   override render() {
@@ -50,24 +49,15 @@ export class TableImport extends SpeakingElement {
     if (!trials) return nothing;
     return html`
       <p class="why">${words.why}</p>
-      <div class="buttons">
-        <button type="button" class="primary" @click=${() => this.picker.click()}>${words.open}</button>
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
-          tabindex="-1"
-          aria-label=${words.open}
-          @change=${this.#picked}
-        />
+      <homeleg-text-source
+        primary
+        accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
+        .words=${words}
+        .message=${this.message}
+        @text-read=${({ detail: { text, name } }: TextRead) => this.#read(text, name)}
+      >
         <button type="button" ?disabled=${trials.runs.length === 0} @click=${() => this.#saved(trials)}>${words.save}</button>
-      </div>
-      <details>
-        <summary>${words.paste}</summary>
-        <label for="pasted">${words.pasteLabel}</label>
-        <textarea id="pasted" rows="4" spellcheck="false"></textarea>
-        <button type="button" @click=${() => this.#read(this.pasted.value, words.pastedName)}>${words.readPasted}</button>
-      </details>
-      <p role="status" class="message">${this.message}</p>
+      </homeleg-text-source>
       ${this.table ? this.#columns(trials, this.table) : nothing}
     `;
   }
@@ -102,20 +92,22 @@ export class TableImport extends SpeakingElement {
       ${this.#cell(words.firstCell, sample || '\u2013')}
       ${this.#cell(
         words.means,
-        html`<select aria-label=${words.meaningOf(name)} @change=${(event: Event) => this.#meant(i, (event.target as HTMLSelectElement).value)}>
-          <option value="" .selected=${!now}>${words.notRead}</option>
-          ${Object.entries(meaningWords).map(
-            ([meaning, label]) =>
-              html`<option value=${meaning} .selected=${meaning === now?.meaning}>${label}</option>`,
-          )}
-        </select>`,
+        choice({
+          name: words.meaningOf(name),
+          options: [['', words.notRead], ...Object.entries(meaningWords)],
+          now: now?.meaning ?? '',
+          chosen: (meaning) => this.#meant(i, meaning),
+        }),
       )}
       ${this.#cell(
         words.unit,
         units.length > 0
-          ? html`<select aria-label=${words.unitOf(name)} @change=${(event: Event) => this.#measured(i, (event.target as HTMLSelectElement).value)}>
-            ${units.map(({ sign }) => html`<option value=${sign} .selected=${sign === now?.unit}>${sign}</option>`)}
-          </select>`
+          ? choice({
+              name: words.unitOf(name),
+              options: units.map(({ sign }) => [sign, sign] as const),
+              now: now?.unit ?? '',
+              chosen: (unit) => this.#measured(i, unit),
+            })
           : '\u2013',
       )}
     </tr>`;
@@ -129,14 +121,7 @@ export class TableImport extends SpeakingElement {
     return html`
       <div role="status">
         <p class="sum">${words.readable(runs.length)}</p>
-        ${
-          problems.length > 0
-            ? html`<ul class="problems">
-              ${problems.slice(0, MOST_SHOWN).map(({ message }) => html`<li>${message}</li>`)}
-              ${problems.length > MOST_SHOWN ? html`<li>${words.more(problems.length - MOST_SHOWN)}</li>` : nothing}
-            </ul>`
-            : nothing
-        }
+        ${problemList(problems, words.more)}
       </div>
       <div class="buttons">
         <button type="button" class="primary" ?disabled=${runs.length === 0} @click=${() => this.#taken(runs)}>
@@ -157,18 +142,6 @@ export class TableImport extends SpeakingElement {
       load: lastLoad(trials),
       taken: trials.runs.map(({ id }) => id),
     });
-  }
-
-  async #picked(): Promise<void> {
-    const file = this.picker.files?.[0];
-    this.picker.value = '';
-    if (!file) return;
-    try {
-      const { textOfBytes } = await import('../../core/files/text-of-bytes.ts');
-      await this.#read(textOfBytes(new Uint8Array(await file.arrayBuffer())), file.name);
-    } catch {
-      this.message = words.failed;
-    }
   }
 
   async #read(text: string, name: string): Promise<void> {

@@ -7,28 +7,6 @@ export const trackImportStyles = css`
     grid-template-columns: minmax(0, 1fr);
   }
 
-  .why {
-    margin: 0;
-    color: var(--_muted);
-    max-width: 46em;
-  }
-
-  .buttons {
-    position: relative;
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-  }
-
-  input[type='file'] {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    min-height: 0;
-    opacity: 0;
-    pointer-events: none;
-  }
-
   .progress {
     display: flex;
     flex-wrap: wrap;

@@ -6,6 +6,7 @@ import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { controls } from '../theme/controls.styles.ts';
+import { filePickerStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -44,7 +45,7 @@ const FIRST = 12;
  * @fires runs-made - the user takes the runs over
  */
 export class TrackImport extends SpeakingElement {
-  static override styles = [tokens, controls, trackImportStyles];
+  static override styles = [tokens, controls, filePickerStyles, trackImportStyles];
 
   @property({ attribute: false }) trials: Trials | undefined;
   @property() usual = '';

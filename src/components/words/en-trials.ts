@@ -428,7 +428,7 @@ export const tableWords = spoken('tableWords', {
   save: 'Save the runs as a table (CSV)',
   paste: 'Or paste from a spreadsheet',
   pasteLabel: 'Rows with their heads',
-  readPasted: 'Read',
+  read: 'Read',
   pastedName: 'Pasted table',
   failed: 'The table could not be read here: a part of this page could not be loaded.',
   columnsOf: (name: string) => `Columns of ${name}`,

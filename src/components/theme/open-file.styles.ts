@@ -1,15 +1,11 @@
 import { css } from 'lit';
 
-export const forecastImportStyles = css`
-  :host {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: var(--_gap);
-  }
-
-  p,
-  h4 {
+/** Buttons, one of them with a file picker unseen behind it. */
+export const filePickerStyles = css`
+  .why {
     margin: 0;
+    color: var(--_muted);
+    max-width: 46em;
   }
 
   .buttons {
@@ -27,17 +23,16 @@ export const forecastImportStyles = css`
     opacity: 0;
     pointer-events: none;
   }
+`;
+
+/** And a text to paste into instead, and what was amiss with it. */
+export const openFileStyles = css`
+  ${filePickerStyles}
 
   textarea {
     margin-block: 4px 8px;
     font-family: ui-monospace, monospace;
     white-space: pre;
-  }
-
-  .field {
-    display: grid;
-    gap: 6px;
-    align-content: start;
   }
 
   .problems {
