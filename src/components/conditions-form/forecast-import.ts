@@ -17,6 +17,7 @@ import { openFileStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { forecastWords as words } from '../words/en-water.ts';
 import { importStyles } from './import.styles.ts';
 import { dayAndClock, offsetText, placeClock } from './place-clock.ts';
@@ -215,7 +216,7 @@ export class ForecastImport extends SpeakingElement {
     this.#text = text;
     if (!found.ok) {
       this.columns = [];
-      this.message = found.problems.map(({ message }) => `${name}: ${message}.`).join(' ');
+      this.message = this.say(() => found.problems.map((problem) => `${name}: ${problemText(problem)}.`).join(' '));
       return;
     }
     this.message = '';

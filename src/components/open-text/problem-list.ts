@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { Problem } from '../../core/units/result.ts';
+import { problemText } from '../words/en.ts';
 
 /** Problems shown at once; the rest are counted. */
 const MOST_SHOWN = 8;
@@ -8,7 +9,7 @@ const MOST_SHOWN = 8;
 export function problemList(problems: readonly Problem[], more: (n: number) => string) {
   if (problems.length === 0) return nothing;
   return html`<ul class="problems">
-    ${problems.slice(0, MOST_SHOWN).map(({ message }) => html`<li>${message}</li>`)}
+    ${problems.slice(0, MOST_SHOWN).map((problem) => html`<li>${problemText(problem)}</li>`)}
     ${problems.length > MOST_SHOWN ? html`<li>${more(problems.length - MOST_SHOWN)}</li>` : nothing}
   </ul>`;
 }

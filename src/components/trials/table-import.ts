@@ -16,6 +16,7 @@ import { openFileStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { problemText } from '../words/en.ts';
 import { dataName } from '../words/en-data.ts';
 import { meaningWords, tableWords as words } from '../words/en-trials.ts';
 import { lastLoad } from './edit-trials.ts';
@@ -154,7 +155,9 @@ export class TableImport extends SpeakingElement {
     const read = this.#door.tableColumns(text);
     this.table = read.ok ? read.value : undefined;
     this.name = name;
-    this.message = read.ok ? '' : read.problems.map(({ message }) => `${name}: ${message}.`).join(' ');
+    this.message = read.ok
+      ? ''
+      : this.say(() => read.problems.map((problem) => `${name}: ${problemText(problem)}.`).join(' '));
     this.mapping = read.ok
       ? read.value.columns.map(({ meaning, unit }): ColumnMeaning => meaning && { meaning, ...(unit && { unit }) })
       : [];
