@@ -192,7 +192,10 @@ export const plannerStyles = css`
     .tools,
     .asks,
     .notes,
-    .strip {
+    .strip,
+    #saved,
+    /* The browser's own print menu does not wait for parts that nobody has seen yet; better none than empty ones. */
+    .wide.card:has(.inside :not(:defined)) {
       display: none;
     }
 
