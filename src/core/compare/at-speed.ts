@@ -41,7 +41,7 @@ export function atSpeed({ boat, afloat, usable }: Loaded, speed: number): AtSpee
     speed,
     regime: regime(now.hull.froudeVolume),
     held: marginOf(boat, afloat, now.drive) >= 1,
-    chance: heldProbability(boat, afloat, speed, now),
+    chance: heldProbability(boat, { afloat, speed, steady: now }),
     flow,
     perMetre: { low: per('low'), median: per('median'), high: per('high') },
     range: range(1),

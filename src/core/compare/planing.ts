@@ -30,7 +30,7 @@ export function planing({ craft, boat, afloat }: Loaded): Planing {
     const speed = speedAtFroude(boat, afloat, FROM + ((PLANING_FROUDE - FROM) * i) / STEPS);
     const now = steady(boat, afloat, speed);
     const margin = marginOf(boat, afloat, now.drive);
-    chance = Math.min(chance, heldProbability(boat, afloat, speed, now));
+    chance = Math.min(chance, heldProbability(boat, { afloat, speed, steady: now }));
     if (margin < humpMargin) {
       humpMargin = margin;
       humpSpeed = speed;

@@ -1,8 +1,9 @@
 import { batteryPowerLimit } from '../drive/battery-power.ts';
 import type { DrivePoint } from '../drive/demand.ts';
+import type { HullResistance } from '../hull/resistance.ts';
 import { GRAVITY } from '../units/constants.ts';
 import type { Afloat, Boat } from './boat.ts';
-import { steady, type Weather } from './steady.ts';
+import { steady, stillWater, type Weather } from './steady.ts';
 
 /** Power over demand that carries a boat over its hump (common practice, no source). */
 export const HUMP_MARGIN = 1.05;
@@ -34,19 +35,25 @@ function climb(boat: Boat, afloat: Afloat, i: number): number {
   return speedAtFroude(boat, afloat, FROM + ((PLANING_FROUDE - FROM) * i) / STEPS);
 }
 
+/** The bare hull at each speed of the climb, as far as worked out: for one mass and centre of gravity in any weather. */
+export type ClimbHulls = HullResistance[];
+
 /** The tightest speed of the climb onto the plane, or up to `top` (m/s), and its margin. */
 export function humpOf(
   boat: Boat,
   afloat: Afloat,
   weather: Weather,
   top = Infinity,
+  hulls: ClimbHulls = [],
 ): { speed: number; margin: number } {
   let speed = 0;
   let margin = Infinity;
   for (let i = 0; i <= STEPS; i++) {
     const v = climb(boat, afloat, i);
     if (v > top) break;
-    const here = marginOf(boat, afloat, steady(boat, afloat, v, weather).drive);
+    const hull = hulls[i] ?? stillWater(boat, afloat, v);
+    hulls[i] = hull;
+    const here = marginOf(boat, afloat, steady(boat, afloat, v, weather, hull).drive);
     if (here < margin) {
       margin = here;
       speed = v;

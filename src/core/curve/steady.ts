@@ -34,13 +34,26 @@ export interface Steady {
 /** Central step of the centre of gravity for its gradient, m; the error of the difference is below 0.1 %. */
 const LCG_STEP = 0.02;
 
-/** Resistance and drive at one speed, m/s. A demand past full throttle is computed all the same; `drive.held` says so. */
-export function steady(boat: Boat, afloat: Afloat, speed: number, weather: Weather = CALM): Steady {
-  const hull = hullResistance(boat.craft.hull, stateOf(boat, afloat, 0), speed, boat.factors.hull);
+/**
+ * Resistance and drive at one speed, m/s. A demand past full throttle is computed all the same; `drive.held` says so.
+ * `hull` is what `stillWater` says, where it is known.
+ */
+export function steady(
+  boat: Boat,
+  afloat: Afloat,
+  speed: number,
+  weather: Weather = CALM,
+  hull: HullResistance = stillWater(boat, afloat, speed),
+): Steady {
   const resistance = hull.total + appendages(boat, afloat, speed, weather, hull);
   const drive = drivePoint(boat.model, resistance, speed);
   const flow = boat.bank ? storeFlow(drive.flow, boat.bank) : drive.flow;
   return { speed, mass: afloat.mass, resistance, hull, drive, flow };
+}
+
+/** Of the bare hull: the same in any weather. */
+export function stillWater(boat: Boat, afloat: Afloat, speed: number): HullResistance {
+  return hullResistance(boat.craft.hull, stateOf(boat, afloat, 0), speed, boat.factors.hull);
 }
 
 /** How resistance follows a shift of the centre of gravity forward, N/m; `hull` is that of the same speed. */

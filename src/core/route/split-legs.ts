@@ -65,10 +65,11 @@ export function splitLegs(legs: readonly SailedLeg[], waters: Waters | undefined
         distance: whole.distance * (to - from),
         trackDeg: whole.trackDeg,
         speed: leg.speed,
-        ...(governing && { limit: limitOf(governing), limitName: governing.name }),
+        limit: governing && limitOf(governing),
+        limitName: governing?.name,
         stop: to === 1 ? leg.stop : 0,
-        ...(to === 1 && leg.refill !== undefined && { refill: leg.refill }),
-        ...(leg.streamPlace !== undefined && { streamPlace: leg.streamPlace }),
+        refill: to === 1 ? leg.refill : undefined,
+        streamPlace: leg.streamPlace,
       });
     }
     for (const { kind, zone, from, to, at } of along.crossings) {

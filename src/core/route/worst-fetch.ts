@@ -20,7 +20,8 @@ export interface LegFetch {
 
 /**
  * The longest fetch along each leg of a way, sampled at most 1 km apart on legs up to 11 km, ends included to 250 m. Make it
- * once per way: the places do not depend on the wind, and each remembers its answer to the last direction.
+ * once per way: the places do not depend on the wind, each remembers its answer to the last direction, and each leg all
+ * its answers.
  */
 export function worstFetches(waters: Waters | undefined, legs: readonly { from: LatLon; to: LatLon }[]): LegFetch {
   const places: LatLon[] = [];
@@ -55,7 +56,16 @@ export function worstFetches(waters: Waters | undefined, legs: readonly { from: 
     told[place] = { fromDeg, fetch };
     return fetch;
   };
+  const known = ofLeg.map(() => new Map<number, Fetch>());
   const worst = (leg: number, fromDeg: number): Fetch => {
+    let fetch = known[leg]!.get(fromDeg);
+    if (!fetch) {
+      fetch = longestOn(leg, fromDeg);
+      known[leg]!.set(fromDeg, fetch);
+    }
+    return fetch;
+  };
+  const longestOn = (leg: number, fromDeg: number): Fetch => {
     const { first, last } = ofLeg[leg]!;
     let longest = fetchOf(first, fromDeg);
     for (let place = first + 1; place <= last; place++) {

@@ -21,7 +21,7 @@ export function assumptions(prepared: Prepared, fuel: FuelVerdict): readonly Ass
     list.push({ code: 'sea-from-wind', measure: 'length', value: highest });
   }
   if (fuel.run.refills) list.push({ code: 'refilled', name: filledAt(prepared).join(', ') });
-  const places = placesTaken(fuel.run, fuel.run.sailed);
+  const places = placesTaken(fuel.run.sailed);
   if (places.length > 0) list.push({ code: 'stream-by-tide', name: places.join(', ') });
   const spread = (conditions.streamPlaces ?? []).filter((place) => place.spread && places.includes(place.name));
   if (spread.length > 0) list.push({ code: 'stream-spread', name: spread.map(({ name }) => name).join(', ') });

@@ -1,8 +1,10 @@
+import { AS_PLANNED, type Tweak } from './afloat-in.ts';
 import type { Answer } from './edge.ts';
 import { type Need, needAt } from './need.ts';
 import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
 import { strictestReserve } from './reserve.ts';
-import { AS_PLANNED, type Run, type Sailed, sail, type Tweak, wayIsClear } from './sail.ts';
+import { type Run, type Sailed, sail } from './sail.ts';
+import { wayIsClear } from './yielded-speed.ts';
 import type { Scenario } from './scenario.ts';
 import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
 import { factorSpread, needOf, withGauge } from './spread.ts';
@@ -95,7 +97,11 @@ function fallsShort({ run, usable, reserve, need90 }: Standing): boolean {
 /** What the plan itself says, the bad cases left out. */
 function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: FuelQuestion): Standing {
   const tweak = question.tweak ?? AS_PLANNED;
-  const runs = shown.map((scenario) => sail(prepared, scenario, tweak));
+  const runs: Run[] = [];
+  for (const scenario of shown) {
+    // What the waves do not slow has been sailed already.
+    if (!runs.some((run) => asUnslowed(run, scenario))) runs.push(sail(prepared, scenario, tweak));
+  }
   const run = runs.reduce((a, b) => (b.need > a.need ? b : a));
   const spread = question.spread ?? factorSpread(prepared, run, tweak);
   const need = needOf(prepared, run, spread);
@@ -107,6 +113,11 @@ function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: 
     .filter((other) => other !== run && run.scenario.unslowed && !other.scenario.unslowed)
     .flatMap(({ sailed }) => sailed.filter((s) => s.possible && s.speed < s.planned));
   return { run, need, usable, reserve, rule, need90, spread, slowest, slowed };
+}
+
+/** A run through waves at the planned speeds that would have been sailed like that anyhow. */
+function asUnslowed({ scenario, slows }: Run, { unslowed, forward }: Scenario): boolean {
+  return scenario.unslowed === true && !unslowed && !slows && scenario.forward === forward;
 }
 
 /** Of the stretches alone: slow manoeuvring would thin a reserve told in minutes of it. */

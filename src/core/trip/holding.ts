@@ -4,6 +4,7 @@ import { lcgSlope, resistanceDeviation, type Steady, steady, type Weather } from
 import type { Answer } from './edge.ts';
 import { normalCdf } from './need.ts';
 import type { Prepared } from './prepare.ts';
+import type { Remembered } from './remembered.ts';
 import type { Run, Sailed } from './sail.ts';
 import type { Verdict } from './shapes.ts';
 
@@ -17,14 +18,20 @@ export const HELD_IN = 0.75;
 const HELD_AT = 0.6745;
 
 /** Probability that the drive holds a speed, from the spread of resistance and rated power. */
-export function heldProbability(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
+export function heldProbability(
+  boat: Boat,
+  { afloat, speed, steady: now }: Pick<Sailed, 'afloat' | 'speed' | 'steady'>,
+  remembered?: Remembered,
+): number {
   const margin = marginOf(boat, afloat, now.drive);
-  return margin > 3 ? 1 : normalCdf(Math.log(margin) / marginSpread(boat, afloat, speed, now));
+  if (margin > 3) return 1;
+  const slope = remembered?.slope(boat, afloat, speed, now.hull) ?? lcgSlope(boat, afloat, speed, now.hull);
+  return normalCdf(Math.log(margin) / marginSpread(boat, now, slope));
 }
 
-/** Standard deviation of the logarithm of the margin. */
-function marginSpread(boat: Boat, afloat: Afloat, speed: number, now: Steady): number {
-  const deviation = resistanceDeviation(boat, now, lcgSlope(boat, afloat, speed, now.hull));
+/** Standard deviation of the logarithm of the margin; `slope` comes from `lcgSlope`. */
+function marginSpread(boat: Boat, now: Steady, slope: number): number {
+  const deviation = resistanceDeviation(boat, now, slope);
   const share = deviation / Math.max(now.resistance, 1e-9);
   return Math.hypot(POWER_OVER_RESISTANCE * share, boat.factors.power.deviation);
 }
@@ -35,7 +42,7 @@ function allowsSpeed(boat: Boat, { afloat, speed, weather }: Asked, wanted: 'go'
   const margin = marginOf(boat, afloat, now.drive);
   const slack = Math.log(margin);
   if (margin < 1 || wanted === 'marginal' || margin > 3) return { holds: margin >= 1, slack };
-  const spread = marginSpread(boat, afloat, speed, now);
+  const spread = marginSpread(boat, now, lcgSlope(boat, afloat, speed, now.hull));
   return { holds: normalCdf(slack / spread) >= HELD_IN, slack: slack - HELD_AT * spread };
 }
 
@@ -55,7 +62,9 @@ export function asked(prepared: Prepared, run: Run): readonly Sailed[] {
   const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
   const again = (s: Sailed, change: Partial<Sailed>): Sailed => {
     const now = { ...s, ...change };
-    return { ...now, steady: steady(boat, now.afloat, now.speed, now.weather) };
+    // Weather alone leaves the hull as it is.
+    const hull = now.afloat === s.afloat && now.speed === s.speed ? s.steady.hull : undefined;
+    return { ...now, steady: steady(boat, now.afloat, now.speed, now.weather, hull) };
   };
   const still = (s: Sailed) => ({ headwind: s.weather.headwind, waveHeight: 0 });
   // Waves that are not let slow the boat cost fuel, but nobody has to hold its full speed through them.
@@ -97,8 +106,12 @@ export function climbOf(stretches: readonly Sailed[]): Climb {
 }
 
 /** The tightest speed on the way up and its margin; a speed that itself is the tightest has no hump before it. */
-export function climbed(boat: Boat, { afloat, weather, top }: Climb): { speed: number; margin: number } {
-  const hump = humpOf(boat, afloat, weather, top);
+export function climbed(
+  boat: Boat,
+  { afloat, weather, top }: Climb,
+  remembered?: Remembered,
+): { speed: number; margin: number } {
+  const hump = humpOf(boat, afloat, weather, top, remembered?.climb(boat, afloat));
   if (top >= speedAtFroude(boat, afloat, PLANING_FROUDE)) return hump;
   const own = marginOf(boat, afloat, steady(boat, afloat, top, weather).drive);
   return hump.margin < own ? hump : { speed: top, margin: Infinity };
@@ -140,7 +153,11 @@ export function holding(prepared: Prepared, run: Run, all: readonly Sailed[]): H
     const { afloat, weather, top } = climb;
     const ahead = all.reduce((most, s) => Math.max(most, headwind(s)), -Infinity);
     const heavier = { ...afloat, mass: afloat.mass + extra };
-    const { margin } = climbed(boat, { afloat: heavier, weather: { ...weather, headwind: ahead }, top });
+    const { margin } = climbed(
+      boat,
+      { afloat: heavier, weather: { ...weather, headwind: ahead }, top },
+      prepared.remembered,
+    );
     const least = wanted === 'go' ? HUMP_MARGIN : 1;
     return { holds: margin >= least, slack: Math.min(Math.log(margin / least), 9) };
   };

@@ -105,9 +105,9 @@ function speedReasons(prepared: Prepared, run: Run, all: readonly Sailed[]): Rea
     });
     return reasons;
   }
-  const doubtful = indices(all, (s) => heldProbability(boat, s.afloat, s.speed, s.steady) < HELD_IN);
+  const doubtful = indices(all, (s) => heldProbability(boat, s, prepared.remembered) < HELD_IN);
   if (doubtful.length > 0) {
-    const worst = most(all, (s) => -heldProbability(boat, s.afloat, s.speed, s.steady));
+    const worst = most(all, (s) => -heldProbability(boat, s, prepared.remembered));
     reasons.push({
       code: 'speed-uncertain',
       level: 'marginal',

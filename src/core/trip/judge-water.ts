@@ -41,15 +41,12 @@ function streamReasons({ around }: Prepared, { run }: FuelVerdict): Reason[] {
   if (around.stream === undefined) {
     return [{ code: 'stream-unknown', level: 'marginal', fixes: [{ code: 'give-value' }] }];
   }
-  const { stream, departs } = run.scenario;
-  if (typeof stream !== 'function') return [];
   const legs = new Set<number>();
   let name: string | undefined;
-  for (const { stretch, at } of run.sailed) {
-    const found = stream(stretch, departs + at);
-    if (found.known) continue;
+  for (const { stretch, told } of run.sailed) {
+    if (told?.known !== false) continue;
     legs.add(stretch.leg);
-    name ??= found.place;
+    name ??= told.place;
   }
   if (legs.size === 0) return [];
   const told = name === undefined ? {} : { name };

@@ -25,14 +25,12 @@ export function legPlans(
     while (next < run.sailed.length && oneStretch(run.sailed[first]!, run.sailed[next]!)) next++;
     const pieces = run.sailed.slice(first, next);
     const whole = pieces.length === 1 ? pieces[0]! : merged(pieces);
-    const last = pieces.at(-1)!;
+    const last = pieces[pieces.length - 1]!;
+    const places = placesTaken(pieces);
     used += whole.use;
     // A trip that cannot be sailed has no share to open the band with; and it opens anew where the level is known again.
     const since = used - usedBefore;
     const share = run.need > 0 ? since / run.need : 0;
-    const spread = run.possible
-      ? { low: filled - shareOf(share, need.high), high: filled - shareOf(share, need.low) }
-      : { low: filled - since, high: filled - since };
     const { stretch, steady } = whole;
     legs.push({
       leg: stretch.leg,
@@ -44,8 +42,8 @@ export function legPlans(
       steerDeg: whole.steerDeg,
       speedThroughWater: whole.speed,
       speedOverGround: whole.ground,
-      ...(stretch.limit !== undefined && { limit: stretch.limit }),
-      ...(stretch.limitName !== undefined && { limitName: stretch.limitName }),
+      limit: stretch.limit,
+      limitName: stretch.limitName,
       time: whole.time,
       use: whole.use,
       flow: whole.flow,
@@ -53,14 +51,18 @@ export function legPlans(
       throttle: steady.drive.throttle,
       trimDeg: steady.hull.trimDeg,
       regime: regime(steady.hull.froudeVolume),
-      left: { low: spread.low, median: filled - since, high: spread.high },
+      left: {
+        low: filled - (run.possible ? shareOf(share, need.high) : since),
+        median: filled - since,
+        high: filled - (run.possible ? shareOf(share, need.low) : since),
+      },
       needFromHere: fromHere[first]!,
       startsAt,
       stop: last.stretch.stop,
       headwind: whole.weather.headwind,
       waveHeight: whole.weather.waveHeight,
-      ...(whole.stream && { stream: whole.stream }),
-      ...streamPlacesOn(run, pieces),
+      stream: whole.stream,
+      streamPlaces: places.length > 0 ? places : undefined,
     });
     startsAt += whole.time + last.stretch.stop;
     const to = run.refills?.to[next - 1];
@@ -113,21 +115,11 @@ function merged(pieces: readonly Sailed[]): Sailed {
   };
 }
 
-/** Whose streams were taken on a stretch. */
-function streamPlacesOn(run: Run, pieces: readonly Sailed[]): { readonly streamPlaces?: readonly string[] } {
-  const streamPlaces = placesTaken(run, pieces);
-  return streamPlaces.length > 0 ? { streamPlaces } : {};
-}
-
-/** Names of the places whose streams by tide were taken on some stretches of a run, in the order they are met. */
-export function placesTaken({ scenario: { stream, departs } }: Run, sailed: readonly Sailed[]): readonly string[] {
-  if (typeof stream !== 'function') return [];
-  const names = new Set<string>();
-  for (const { stretch, at } of sailed) {
-    const found = stream(stretch, departs + at);
-    if (found.known) names.add(found.place);
-  }
-  return [...names];
+/** Names of the places whose streams by tide were taken on some stretches, in the order they are met. */
+export function placesTaken(sailed: readonly Sailed[]): readonly string[] {
+  const names: string[] = [];
+  for (const { told } of sailed) if (told?.known && !names.includes(told.place)) names.push(told.place);
+  return names;
 }
 
 /** Nothing of an endless need is nothing. */

@@ -1,14 +1,14 @@
-import { steady } from '../curve/steady.ts';
-import { courseToSteer } from '../route/current-triangle.ts';
 import { legBetween } from '../route/distance.ts';
 import { inSeason } from '../route/season.ts';
 import type { LandingFeature, LatLon, PlannedSpeed } from '../route/shapes.ts';
 import { splitLegs } from '../route/split-legs.ts';
 import { takeRound } from '../route/take-round.ts';
 import { type Waters, zonesAlong } from '../route/waters.ts';
+import { afloatIn } from './afloat-in.ts';
 import { DEPTH_WANTED } from './defaults.ts';
+import { overWay } from './over-way.ts';
 import type { Prepared } from './prepare.ts';
-import { afloatIn, type Run, streamOn, wantedSpeed, weatherOn } from './sail.ts';
+import type { Run } from './sail.ts';
 import type { Amount } from './shapes.ts';
 import type { Standing } from './standing.ts';
 
@@ -140,23 +140,16 @@ function costOf(prepared: Prepared, run: Run, { leg, arrives }: Asked, { track }
   const { scenario } = run;
   const speed: PlannedSpeed = run.sailed.find(({ stretch }) => stretch.leg === leg)?.stretch.speed ?? 'best';
   const legs = track.slice(1).map((to, i) => ({ from: track[i]!, to, part: 'home' as const, stop: 0, speed }));
-  const boat = prepared.boatAt(scenario.batteryTemperatureC);
   // As heavy as at departure: nobody knows how full it will be when somebody has to make for it.
   const afloat = afloatIn(prepared, scenario, prepared.storeMass(scenario.weighs));
   let need = 0;
   let time = 0;
   for (const piece of splitLegs(legs, prepared.waters).stretches) {
     const way = { ...piece, leg, distance: piece.distance * prepared.drawnFactor };
-    const weather = { ...weatherOn(way, scenario, arrives + time), tow: undefined };
-    const stream = streamOn(way, scenario, arrives + time);
-    const { wanted } = wantedSpeed(prepared, boat, afloat, weather, way, stream, scenario);
-    const triangle = stream
-      ? courseToSteer(way.trackDeg, wanted, stream)
-      : ({ possible: wanted > 0, speedOverGround: wanted } as const);
-    const ground = triangle.possible ? triangle.speedOverGround : 0;
+    const { ground, flow } = overWay(prepared, scenario, way, { at: arrives + time, afloat });
     if (!(ground > 0)) return { need: Infinity, time: Infinity };
     time += way.distance / ground;
-    need += (steady(boat, afloat, wanted, weather).flow * way.distance) / ground;
+    need += (flow * way.distance) / ground;
   }
   return { need, time };
 }

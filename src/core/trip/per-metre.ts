@@ -1,8 +1,7 @@
-import { steady } from '../curve/steady.ts';
-import { courseToSteer } from '../route/current-triangle.ts';
 import type { Stretch } from '../route/split-legs.ts';
+import { afloatIn } from './afloat-in.ts';
+import { overWay } from './over-way.ts';
 import type { Prepared } from './prepare.ts';
-import { afloatIn, streamOn, wantedSpeed, weatherOn } from './sail.ts';
 import type { Scenario } from './scenario.ts';
 
 /** Of a trip in wind and stream that change, the hours asked: shares of the time it takes. */
@@ -19,14 +18,7 @@ export function needPerMetre(prepared: Prepared, scenario: Scenario, way: Stretc
 }
 
 function needThen(prepared: Prepared, scenario: Scenario, way: Stretch, at: number): number {
-  const boat = prepared.boatAt(scenario.batteryTemperatureC);
   const afloat = afloatIn(prepared, scenario, prepared.storeMass(scenario.weighs));
-  const weather = { ...weatherOn(way, scenario, at), tow: undefined };
-  const stream = streamOn(way, scenario, at);
-  const speed = wantedSpeed(prepared, boat, afloat, weather, way, stream, scenario).wanted;
-  const triangle = stream
-    ? courseToSteer(way.trackDeg, speed, stream)
-    : ({ possible: true, speedOverGround: speed } as const);
-  const ground = triangle.possible ? triangle.speedOverGround : 0;
-  return ground > 0 ? steady(boat, afloat, speed, weather).flow / ground : Infinity;
+  const { ground, flow } = overWay(prepared, scenario, way, { at, afloat });
+  return ground > 0 ? flow / ground : Infinity;
 }

@@ -1,9 +1,10 @@
 import { balanceAt, type LoadBalance } from '../load/balance.ts';
+import { AS_PLANNED } from './afloat-in.ts';
 import { FloatLimits } from './floating.ts';
 import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
 import { asked, climbed, climbOf } from './holding.ts';
 import type { Prepared } from './prepare.ts';
-import { AS_PLANNED, type Run, type Sailed } from './sail.ts';
+import type { Run, Sailed } from './sail.ts';
 
 /** What a plan and its payload are made from: the trip sailed, the fuel judged, the boat balanced and floated. */
 export interface PlanBasis {
@@ -26,7 +27,7 @@ const FLAT = 0.05;
 export function planBasis(prepared: Prepared, use = 1): PlanBasis {
   const first = fuelVerdict(prepared, { tweak: { ...AS_PLANNED, use } });
   const boat = prepared.boatAt(first.run.scenario.batteryTemperatureC);
-  const way = climbed(boat, climbOf(first.run.sailed));
+  const way = climbed(boat, climbOf(first.run.sailed), prepared.remembered);
   const humpSpeed = credibleHump(prepared, first.run, way);
   const fuel = humpSpeed === undefined ? first : withHump(prepared, first, humpSpeed, use);
   const balance = balanceAt(prepared.base, prepared.storeMass(fuel.run.scenario.weighs));
@@ -37,7 +38,7 @@ export function planBasis(prepared: Prepared, use = 1): PlanBasis {
     balance,
     floats: new FloatLimits(prepared, balance),
     asked: all,
-    climb: all === first.run.sailed ? way : climbed(boat, climbOf(all)),
+    climb: all === first.run.sailed ? way : climbed(boat, climbOf(all), prepared.remembered),
     humpSpeed,
   };
 }

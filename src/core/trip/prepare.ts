@@ -14,6 +14,7 @@ import { GRAVITY } from '../units/constants.ts';
 import { type Around, aroundOf } from './around.ts';
 import { cutByPlace } from './cut-by-place.ts';
 import { DRAWN_FACTOR, MANOEUVRING } from './defaults.ts';
+import { Remembered } from './remembered.ts';
 import { badCases, expected, type Given, type Scenario, seaTold } from './scenario.ts';
 import type { Trip } from './shapes.ts';
 import { givenFill, storeGiven } from './store-given.ts';
@@ -47,6 +48,7 @@ export interface Prepared {
   readonly covariance: Float64Array;
   /** Of the water, kg/m3. */
   readonly density: number;
+  readonly remembered: Remembered;
   boatAt(batteryTemperatureC: number): Boat;
   /** kg of fuel aboard at this share of capacity; 0 for batteries, whose mass is fixed. */
   storeMass(fill: number): number;
@@ -103,6 +105,7 @@ export function prepare(trip: Trip, waters: Waters | undefined): Prepared {
     displacementSpeed,
     covariance: boat.factors.covariance,
     density: boat.water.density,
+    remembered: new Remembered(),
     boatAt,
     storeMass: (fill) => (store.kind === 'tank' ? fuelMass(store.tanks, fill) : 0),
     usable: (scenario) =>

@@ -49,7 +49,7 @@ export function speedChoices(trip: Trip, waters: Waters | undefined): SpeedChoic
     const { run, verdict, usable } = fuelVerdict({ ...prepared, stretches });
     if (!run.possible) continue;
     const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
-    const held = Math.min(...run.sailed.map((s) => heldProbability(boat, s.afloat, s.speed, s.steady)));
+    const held = Math.min(...run.sailed.map((s) => heldProbability(boat, s)));
     if (held < HELD) continue;
     choices.push({
       speed,

@@ -1,8 +1,10 @@
 import { varianceOf } from '../curve/factors.ts';
+import type { Tweak } from './afloat-in.ts';
 import { Level } from './level.ts';
 import { type Need, NODES } from './need.ts';
+import { needGradient } from './need-gradient.ts';
 import type { Prepared } from './prepare.ts';
-import { needGradient, type Run, type Tweak } from './sail.ts';
+import type { Run } from './sail.ts';
 
 /** Speed made at the same rate varies by trim, propeller and sea (common practice, no source). */
 export const SPEED_SPREAD = 0.05;
@@ -65,9 +67,8 @@ function unsureShare({ unsure, need, refills }: Run): number {
 }
 
 /** Streams by tide are told for every stretch. */
-function streamTold({ sailed, scenario: { stream, departs } }: Run): boolean {
-  if (typeof stream !== 'function') return true;
-  return sailed.every((s) => stream(s.stretch, departs + s.at).known);
+function streamTold({ sailed }: Run): boolean {
+  return sailed.every(({ told }) => told?.known !== false);
 }
 
 /** The single spreads, each relative to the need of a run that can be sailed, without an error of the stream. */

@@ -8,9 +8,9 @@ import { type FuelQuestion, type FuelVerdict, fuelAllows, fuelVerdict, knownToAl
 import { type Holding, verdictFrom, worse } from './holding.ts';
 import { seaLimit } from './judge-sea.ts';
 import { categoryOf, FRESH_BREEZE, NEAR_GALE } from './judge-wind.ts';
+import { windOn } from './met-on-way.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
-import { windOn } from './sail.ts';
 import { expected } from './scenario.ts';
 import type { Reason, ReasonCode, TippingValue, Verdict } from './shapes.ts';
 import { strongestTold } from './wind-law.ts';

@@ -1,10 +1,9 @@
-import { steady } from '../curve/steady.ts';
-import { courseToSteer } from '../route/current-triangle.ts';
 import { compass, destination, interpolate } from '../route/distance.ts';
 import type { PlannedSpeed } from '../route/shapes.ts';
 import { equalTimeAlong, lastReturnPoint, type TurnPoint, type TurnStretch } from '../route/turn-point.ts';
+import { overWay } from './over-way.ts';
 import type { Prepared } from './prepare.ts';
-import { type Run, type Sailed, streamOn, wantedSpeed, weatherOn } from './sail.ts';
+import type { Run, Sailed } from './sail.ts';
 import type { TurnBack } from './shapes.ts';
 
 /** No small boat's trip reaches farther past its turn, m; a longer line would be laid round the world. */
@@ -143,20 +142,12 @@ function backOver(
   s: Sailed,
   { pace = s.stretch.speed, at = s.at }: { readonly pace?: PlannedSpeed | undefined; readonly at?: number },
 ): { readonly need: number; readonly time: number } {
-  const { scenario } = run;
   const trackDeg = compass(s.stretch.trackDeg + 180);
   const back = { ...s.stretch, part: 'home' as const, trackDeg, speed: pace };
-  const weather = { ...weatherOn(back, scenario, at), tow: undefined };
-  const stream = streamOn(back, scenario, at);
-  const boat = prepared.boatAt(scenario.batteryTemperatureC);
-  const speed = wantedSpeed(prepared, boat, s.afloat, weather, back, stream, scenario).wanted;
-  const triangle = stream
-    ? courseToSteer(trackDeg, speed, stream)
-    : ({ possible: true, speedOverGround: speed } as const);
-  const ground = triangle.possible ? triangle.speedOverGround : 0;
+  const { ground, flow } = overWay(prepared, run.scenario, back, { at, afloat: s.afloat, like: s });
   if (!(ground > 0)) return { need: Infinity, time: Infinity };
   const time = s.stretch.distance / ground;
-  return { need: steady(boat, s.afloat, speed, weather).flow * time, time };
+  return { need: flow * time, time };
 }
 
 function placed(point: TurnPoint, walked: readonly Sailed[], prepared: Prepared): TurnBack {

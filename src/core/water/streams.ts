@@ -27,8 +27,15 @@ interface PlaceToday {
 
 /** Places that may speak for a spot: the nearest in sight over water first. Holds at all times; make it once per spot. */
 export type Reach =
-  | { readonly reached: true; readonly near: readonly { readonly today: PlaceToday; readonly distance: number }[] }
+  | { readonly reached: true; readonly near: readonly InReach[] }
   | { readonly reached: false; readonly why: 'no-places' | 'too-far' | 'behind-land' | 'no-such-place' };
+
+interface InReach {
+  readonly today: PlaceToday;
+  readonly distance: number;
+  /** Names of the other places in reach. */
+  readonly others: readonly string[];
+}
 
 export type StreamFound =
   | {
@@ -99,7 +106,11 @@ export function reachOf(table: StreamTable, spot: Spot, crossesLand: (from: Spot
     if (!crossesLand(spot, other.today.place)) near.push(other);
   }
   if (near.length === 0) return { reached: false, why: 'behind-land' };
-  return { reached: true, near };
+  return { reached: true, near: withOthers(near) };
+}
+
+function withOthers(near: readonly Omit<InReach, 'others'>[]): readonly InReach[] {
+  return near.map((one) => ({ ...one, others: near.flatMap((other) => (other === one ? [] : [other.today.place.name])) }));
 }
 
 /** The place that somebody picked for a spot, however far; of several with that name all count. */
@@ -108,7 +119,7 @@ export function reachOfNamed(table: StreamTable, spot: Spot, name: string): Reac
     .filter(({ place }) => place.name === name)
     .map((today) => ({ today, distance: roughDistance(spot, today.place) }))
     .sort((a, b) => a.distance - b.distance);
-  return near.length > 0 ? { reached: true, near } : { reached: false, why: 'no-such-place' };
+  return near.length > 0 ? { reached: true, near: withOthers(near) } : { reached: false, why: 'no-such-place' };
 }
 
 /**
@@ -130,21 +141,31 @@ export function streamAt(
     return { known: false, why: 'far-from-high-water', from, to };
   }
   const hour = (seconds - highWater) / HOUR;
-  let worst: { stream: Stream; along: number; index: number } | undefined;
-  for (const [index, { today }] of reach.near.entries()) {
-    const stream = today.place.spread ? foulOf(aboutHour(today, hour), courseDeg) : atHour(today, hour);
-    if (!stream) {
-      if (index === 0) return outsideHours(today.place, highWater);
-      continue;
+  const { near } = reach;
+  let worst = near[0]!;
+  let found = then(worst.today, hour, courseDeg);
+  if (!found) return outsideHours(worst.today.place, highWater);
+  if (near.length > 1) {
+    let least = along(found, courseDeg);
+    for (let i = 1; i < near.length; i++) {
+      const stream = then(near[i]!.today, hour, courseDeg);
+      if (!stream) continue;
+      const here = along(stream, courseDeg);
+      if (here >= least) continue;
+      least = here;
+      found = stream;
+      worst = near[i]!;
     }
-    const along = stream.rate * Math.cos((stream.setDeg - courseDeg) * DEGREE);
-    if (!worst || along < worst.along) worst = { stream, along, index };
   }
-  const { stream, index } = worst!;
-  const { today, distance } = reach.near[index]!;
-  const insteadOf = reach.near.filter((_, i) => i !== index).map((other) => other.today.place.name);
-  const mayRun = today.place.spread && { mayRun: aboutHour(today, hour) };
-  return { known: true, stream, place: today.place.name, distance, insteadOf, ...mayRun };
+  const { today, distance, others } = worst;
+  const place = today.place.name;
+  const told = { known: true, stream: found, place, distance, insteadOf: others } as const;
+  return today.place.spread ? { ...told, mayRun: aboutHour(today, hour) } : told;
+}
+
+/** The stream of a place at an hour; of one whose hour is only guessed, the worst for a course within the doubt. */
+function then(today: PlaceToday, hour: number, courseDeg: number): Stream | undefined {
+  return today.place.spread ? foulOf(aboutHour(today, hour), courseDeg) : atHour(today, hour);
 }
 
 /** Streams within the doubt of the hour of one that is only guessed; none where nothing is told of that hour. */
@@ -156,11 +177,15 @@ function aboutHour(today: PlaceToday, hour: number): readonly Stream[] {
 /** The worst of them; what of it would help does not count. */
 function foulOf(streams: readonly Stream[], courseDeg: number): Stream | undefined {
   if (streams.length === 0) return undefined;
-  const along = ({ setDeg, rate }: Stream) => rate * Math.cos((setDeg - courseDeg) * DEGREE);
-  const worst = streams.reduce((a, b) => (along(b) < along(a) ? b : a));
-  if (along(worst) <= 0) return worst;
+  const worst = streams.reduce((a, b) => (along(b, courseDeg) < along(a, courseDeg) ? b : a));
+  if (along(worst, courseDeg) <= 0) return worst;
   const across = worst.rate * Math.sin((worst.setDeg - courseDeg) * DEGREE);
   return { setDeg: (courseDeg + (across < 0 ? 270 : 90)) % 360, rate: Math.abs(across) };
+}
+
+/** Rate along a course, m/s. */
+function along({ setDeg, rate }: Stream, courseDeg: number): number {
+  return rate * Math.cos((setDeg - courseDeg) * DEGREE);
 }
 
 function outsideHours(place: StreamPlace, highWater: number): StreamUnknown {

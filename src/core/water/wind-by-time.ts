@@ -14,6 +14,9 @@ interface TimedWind extends Wind {
   /** s since 1970 */
   readonly at: number;
   readonly gust?: number;
+  /** Of the direction it comes from: how far east and north of one. */
+  readonly east: number;
+  readonly north: number;
 }
 
 export type WindFound =
@@ -37,7 +40,10 @@ export interface WindUnknown {
 /** Puts a forecast in order. Of several entries for one time the strongest stands. */
 export function windTable(entries: readonly WindAt[]): WindTable {
   const sorted = entries
-    .map(({ time, fromDeg, speed, gust }): TimedWind => ({ at: secondsOf(time), fromDeg, speed, gust }))
+    .map(({ time, fromDeg, speed, gust }): TimedWind => {
+      const [east, north] = [Math.sin(fromDeg * DEGREE), Math.cos(fromDeg * DEGREE)];
+      return { at: secondsOf(time), fromDeg, speed, gust, east, north };
+    })
     .sort((a, b) => a.at - b.at || b.speed - a.speed);
   return { entries: sorted.filter(({ at }, i) => i === 0 || at !== sorted[i - 1]!.at) };
 }
@@ -150,9 +156,9 @@ function gustBetween(a: TimedWind, b: TimedWind, share: number): number | undefi
 /** Of the mean vector; where two opposed winds cancel, of the nearer entry. */
 function directionBetween(a: TimedWind, b: TimedWind, share: number): number {
   if (share === 1) return b.fromDeg;
-  const east = a.speed * (1 - share) * Math.sin(a.fromDeg * DEGREE) + b.speed * share * Math.sin(b.fromDeg * DEGREE);
-  const north = a.speed * (1 - share) * Math.cos(a.fromDeg * DEGREE) + b.speed * share * Math.cos(b.fromDeg * DEGREE);
-  if (Math.hypot(east, north) < 1e-9 * (a.speed + b.speed)) return share < 0.5 ? a.fromDeg : b.fromDeg;
+  const east = a.speed * (1 - share) * a.east + b.speed * share * b.east;
+  const north = a.speed * (1 - share) * a.north + b.speed * share * b.north;
+  if (Math.sqrt(east * east + north * north) < 1e-9 * (a.speed + b.speed)) return share < 0.5 ? a.fromDeg : b.fromDeg;
   if (a.speed + b.speed === 0) return share < 0.5 ? a.fromDeg : b.fromDeg;
   return (Math.atan2(east, north) / DEGREE + 360) % 360;
 }
