@@ -5,12 +5,12 @@ import { oneForceMore } from '../water/beaufort.ts';
 import { AS_PLANNED } from './afloat-in.ts';
 import { needAt } from './need.ts';
 import { type Run, sail } from './sail.ts';
-import { wayIsClear } from './yielded-speed.ts';
 import type { Scenario } from './scenario.ts';
 import type { Amount, Verdict } from './shapes.ts';
 import { needOf, withGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
 import { strongestTold } from './wind-law.ts';
+import { wayIsClear } from './yielded-speed.ts';
 
 export type Mishap =
   | 'headwind-home'

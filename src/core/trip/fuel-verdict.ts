@@ -4,10 +4,10 @@ import { type Need, needAt } from './need.ts';
 import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
 import { strictestReserve } from './reserve.ts';
 import { type Run, type Sailed, sail } from './sail.ts';
-import { wayIsClear } from './yielded-speed.ts';
 import type { Scenario } from './scenario.ts';
 import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
 import { factorSpread, needOf, withGauge } from './spread.ts';
+import { wayIsClear } from './yielded-speed.ts';
 
 /** What fuel or charge alone says of a trip. */
 export interface FuelVerdict {

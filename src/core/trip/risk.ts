@@ -68,12 +68,11 @@ export function sampleRisk({ prepared, fuel }: Standing, { samples, seed }: Samp
   const { boat, load, streamError, leg } = spreadsOf(prepared, run, fuel.spread);
   const common = Math.hypot(boat, load);
   const deviation = usableDeviation(prepared);
-  const legs = run.sailed.map((s, i) => ({
-    ...oneLeg(s.stretch.distance),
-    s,
-    out: s.stretch.part === 'out',
-    filled: run.refills?.to[i],
-  }));
+  const legs = run.sailed.map(({ stretch, ground, speed, use }) => {
+    const weather = oneLeg(stretch.distance);
+    // Fair or foul by the way: a stream that helps out hinders home.
+    return { ...weather, ground, speed, spent: use * ground, fair: stretch.part === 'out' ? 1 : -1 };
+  });
   let [whole, home] = [0, 0];
   for (let n = 0; n < samples; n++) {
     const factor = Math.exp(common * normal());
@@ -83,8 +82,9 @@ export function sampleRisk({ prepared, fuel }: Standing, { samples, seed }: Samp
     let need = run.manoeuvring * factor;
     const level = run.refills && new Level(run.refills.usable);
     level?.draw(need);
-    for (const { s, out, filled, decay, byEnd, endDeviation, meanDeviation, carried } of legs) {
-      const made = s.ground + s.speed * (faster - 1) + (out ? stream : -stream);
+    for (let i = 0; i < legs.length; i++) {
+      const { ground, speed, spent, fair, decay, byEnd, endDeviation, meanDeviation, carried } = legs[i]!;
+      const made = ground + speed * (faster - 1) + fair * stream;
       if (made < NO_HEADWAY) {
         need = Infinity;
         break;
@@ -92,10 +92,12 @@ export function sampleRisk({ prepared, fuel }: Standing, { samples, seed }: Samp
       const end = endDeviation * normal();
       const mean = weather * carried + byEnd * end + meanDeviation * normal();
       weather = weather * decay + end;
-      const here = ((s.use * s.ground) / made) * Math.exp(leg * mean) * factor;
+      const here = (spent / made) * Math.exp(leg * mean) * factor;
       need += here;
-      level?.draw(here);
-      if (filled !== undefined) level?.fillTo(filled);
+      if (!level) continue;
+      level.draw(here);
+      const filled = run.refills?.to[i];
+      if (filled !== undefined) level.fillTo(filled);
     }
     if (level && need < Infinity) need = level.need;
     const there = usable + deviation * normal();

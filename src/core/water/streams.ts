@@ -110,7 +110,10 @@ export function reachOf(table: StreamTable, spot: Spot, crossesLand: (from: Spot
 }
 
 function withOthers(near: readonly Omit<InReach, 'others'>[]): readonly InReach[] {
-  return near.map((one) => ({ ...one, others: near.flatMap((other) => (other === one ? [] : [other.today.place.name])) }));
+  return near.map((one) => ({
+    ...one,
+    others: near.flatMap((other) => (other === one ? [] : [other.today.place.name])),
+  }));
 }
 
 /** The place that somebody picked for a spot, however far; of several with that name all count. */
