@@ -96,7 +96,7 @@ function sailedAgainst({ sailed, scenario }: Run, hullLength: number): ReadonlyM
     if (!wind || !s.stream || height < HARMLESS * hullLength) continue;
     const told = scenario.waves?.(s.stretch.leg, scenario.departs + s.at).period;
     const period = told || Math.sqrt(height / STEEP / LENGTH);
-    const { flag, heightRatio } = [s.stream, ...mayRunOn(s, scenario)]
+    const { flag, heightRatio } = [s.stream, ...mayRunOn(s)]
       .map((stream) => windAgainstStream(wind, stream, { height, period }))
       .reduce((a, b) => (b.share > a.share ? b : a));
     if (flag === 'none') continue;
@@ -106,9 +106,8 @@ function sailedAgainst({ sailed, scenario }: Run, hullLength: number): ReadonlyM
 }
 
 /** A stream that is only guessed counts nothing for the way where it helps; waves it may steepen all the same. */
-function mayRunOn({ stretch, at }: Sailed, { stream, departs }: Run['scenario']): readonly Stream[] {
-  const found = typeof stream === 'function' ? stream(stretch, departs + at) : undefined;
-  return (found?.known && found.mayRun) || [];
+function mayRunOn({ told }: Sailed): readonly Stream[] {
+  return (told?.known && told.mayRun) || [];
 }
 
 function steepReasons(against: ReadonlyMap<Sailed, Against>): Reason[] {
