@@ -66,8 +66,9 @@ class GpxReader {
   /** Waypoints and routes. */
   #others = 0;
   #point: { lat?: string; lon?: string; time?: string; line: number } | undefined;
-  /** Text of the open element, where it is wanted. */
+  /** Text of an open element that is wanted, and how deep it stands; there may be further elements inside. */
   #text: string | undefined;
+  #textDepth = 0;
 
   constructor() {
     this.#parser.on('doctype', () => this.#stop('doctype', 'it declares a document type'));
@@ -129,12 +130,17 @@ class GpxReader {
       else if (name === 'rte' || name === 'wpt') this.#others++;
     } else if (depth === 3 && this.#inTrack()) {
       if (name === 'trkseg') this.#tracks.at(-1)!.segments++;
-      else if (name === 'name') this.#text = '';
+      else if (name === 'name') this.#begin(depth);
     } else if (depth === 4 && this.#inTrack() && this.#way[2] === 'trkseg' && name === 'trkpt') {
       this.#point = { lat: attributes.lat, lon: attributes.lon, line: this.#parser.line };
     } else if (depth === 5 && this.#point && name === 'time') {
-      this.#text = '';
+      this.#begin(depth);
     }
+  }
+
+  #begin(depth: number): void {
+    this.#text = '';
+    this.#textDepth = depth;
   }
 
   #closed(): void {
@@ -142,10 +148,11 @@ class GpxReader {
     const depth = this.#way.length;
     this.#way.pop();
     if (depth === 4 && this.#point) {
+      this.#text = undefined;
       addPoint(this.#tracks.at(-1)!, this.#point);
       this.#point = undefined;
-    } else if (this.#text !== undefined && (depth === 3 || depth === 5)) {
-      if (depth === 5) this.#point!.time = this.#text;
+    } else if (this.#text !== undefined && depth === this.#textDepth) {
+      if (this.#point) this.#point.time = this.#text;
       else this.#tracks.at(-1)!.name = this.#text;
       this.#text = undefined;
     }

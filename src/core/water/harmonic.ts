@@ -71,7 +71,7 @@ function problemsOf(station: TideStation, span: number): Problem[] {
     problems.push({ code: 'no-constituents', path: 'constituents', message: 'The station has no constituents' });
   }
   for (const [i, { name }] of station.constituents.entries()) {
-    if (!constituents[name]) {
+    if (!Object.hasOwn(constituents, name)) {
       const message = `No tidal constituent is called ${JSON.stringify(name)}`;
       problems.push({ code: 'unknown-constituent', path: `constituents.${i}.name`, message });
     }

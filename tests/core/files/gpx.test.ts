@@ -45,6 +45,14 @@ function noted(text: string, code: TrackNoteCode, now = NOW) {
 }
 
 describe('readGpx', () => {
+  it('takes the words of a track name that somebody marked up, and reads the track', () => {
+    const marked = gpx([0, 1, 2, 3].map((seconds) => point(seconds)).join('')).replace(
+      '<name>Trial</name>',
+      '<name>Trial <b><i>two</i></b></name>',
+    );
+    expect(read(marked).tracks[0]!.name).toBe('Trial two');
+  });
+
   it('reads what a general GPX library wrote, point for point', () => {
     const { Point, Segment, Track } = BaseBuilder.MODELS;
     const points = trial.points.map(({ lat, lon, time }) => new Point(lat, lon, { time: new Date(time * 1000) }));

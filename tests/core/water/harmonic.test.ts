@@ -78,6 +78,8 @@ describe('harmonicTide', () => {
       return found.ok ? [] : found.problems.map(({ code, path }) => `${code} ${path}`);
     };
     expect(codes(odd)).toEqual(['unknown-constituent constituents.2.name']);
+    const worded = { ...haven, constituents: [{ name: 'constructor', amplitude: 1, phaseDeg: 0 }] };
+    expect(codes(worded)).toEqual(['unknown-constituent constituents.0.name']);
     expect(codes({ ...haven, constituents: [] })).toEqual(['no-constituents constituents']);
     expect(codes(haven, { from: start, to: start })).toEqual(['no-span ']);
     expect(codes(haven, { from: start, to: start + 41 * DAY })).toEqual(['span-too-long ']);
