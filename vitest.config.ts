@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
-    include: ['tests/{core,published,regression,properties,structure,components}/**/*.test.ts'],
+    include: ['tests/{core,published,regression,properties,fuzz,structure,components}/**/*.test.ts'],
     environment: 'node',
     // No test changes a module for the others, so a worker may go on to the next file: five times as fast.
     isolate: false,

@@ -1,4 +1,7 @@
-/** npm run test:properties [-- --cases N] [--seed N]: what must hold of every trip, over many random ones. */
+/**
+ * npm run test:properties [-- --cases N] [--seed N]: what must hold of every trip, over many random ones.
+ * npm run test:fuzz, the same of every reader, over many damaged files.
+ */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -8,9 +11,12 @@ import { parseArgs } from 'node:util';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 /** The properties of whole trips and of what is kept of them; those of the parts run with `npm test`. */
-const FILES = ['trip-', 'share-link', 'payload-crew', 'units'].map((name) => `tests/properties/${name}`);
-/** As many as there are properties of whole trips at least, so that every one gets its share of the cases. */
-const PROPERTIES = 40;
+const FILES = {
+  trips: ['trip-', 'share-link', 'payload-crew', 'units'].map((name) => `tests/properties/${name}`),
+  readers: ['tests/fuzz/readers'],
+};
+/** As many as there are properties of each sort at most, so that every one gets its share of the cases. */
+const PROPERTIES = { trips: 40, readers: 24 };
 
 interface Held {
   readonly name: string;
@@ -18,20 +24,24 @@ interface Held {
   readonly seed: number;
 }
 
-const { values } = parseArgs({ options: { cases: { type: 'string' }, seed: { type: 'string' } } });
-const cases = whole(values.cases, 100_000);
+const { values } = parseArgs({
+  options: { cases: { type: 'string' }, seed: { type: 'string' }, readers: { type: 'boolean', default: false } },
+});
+const sort = values.readers ? 'readers' : 'trips';
+const cases = whole(values.cases, values.readers ? 20_000 : 100_000);
 const seed = whole(values.seed, Date.now() % 1_000_000_000);
 const folder = mkdtempSync(join(tmpdir(), 'homeleg-properties-'));
 const counts = join(folder, 'counts.jsonl');
-console.log(`At least ${cases} random cases. To run the same again: npm run test:properties -- --seed ${seed}`);
+const command = values.readers ? 'test:fuzz' : 'test:properties';
+console.log(`At least ${cases} random cases. To run the same again: npm run ${command} -- --seed ${seed}`);
 
 const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs');
-const run = spawnSync(process.execPath, [vitest, 'run', '--testTimeout=1800000', ...FILES], {
+const run = spawnSync(process.execPath, [vitest, 'run', '--testTimeout=1800000', '--maxWorkers=2', ...FILES[sort]], {
   cwd: root,
   stdio: 'inherit',
   env: {
     ...process.env,
-    HOMELEG_CASES: String(Math.ceil(cases / PROPERTIES)),
+    HOMELEG_CASES: String(Math.ceil(cases / PROPERTIES[sort])),
     HOMELEG_SEED: String(seed),
     HOMELEG_COUNTS: counts,
   },
