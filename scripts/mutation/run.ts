@@ -35,16 +35,18 @@ export function reaches(root: string, mutants: readonly Mutant[]): readonly (rea
   writeFileSync(order, JSON.stringify({ mutants }));
   const run = spawnSync(process.execPath, command(root, ['--silent', '--reporter=dot', '--testTimeout=300000']), {
     cwd: root,
-    env: { ...process.env, HOMELEG_MUTATION: order, HOMELEG_REACHED: notes },
+    env: { ...process.env, HOMELEG_MUTATION: order, HOMELEG_REACHED: notes, NO_COLOR: '1' },
     encoding: 'utf8',
     maxBuffer: 1e8,
   });
-  if (run.status !== 0)
-    throw new Error(`Without a fault the tests fail already:\n${run.stdout.slice(-6000)}${run.stderr.slice(-2000)}`);
+  const failing = new Set([...run.stdout.matchAll(/FAIL\s+(\S+\.test\.ts)/g)].map((found) => found[1]!));
+  if (failing.size > 0) console.error(`These fail without a fault, so they are left out: ${[...failing].join(', ')}`);
+  if (run.status !== 0 && failing.size === 0) throw new Error(`The tests do not run:\n${run.stderr.slice(-2000)}`);
   const files = readFileSync(notes, 'utf8')
     .trim()
     .split('\n')
-    .map((line) => JSON.parse(line) as TestFile & { reached: number[]; loaded: number[] });
+    .map((line) => JSON.parse(line) as TestFile & { reached: number[]; loaded: number[] })
+    .filter(({ file }) => !failing.has(file));
   rmSync(folder, { recursive: true, force: true });
   // What is reached while loading is reached by the first to load it only: whoever reaches the same source counts.
   const bySource = new Map<string, Set<(typeof files)[number]>>();

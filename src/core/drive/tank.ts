@@ -3,6 +3,8 @@ import { PETROL_DENSITY } from '../units/constants.ts';
 
 /** Share of capacity a full tank really holds (common practice, no source). */
 export const FULL_FILL = 0.95;
+/** What an unknown fill may weigh: cans are filled to the brim all the same. */
+export const BRIMFUL = 1;
 
 /** Share of capacity the pick-up may not reach in rough water (common practice, no source). */
 const ROUGH_UNUSABLE = 0.1;

@@ -1,5 +1,5 @@
 import type { Weather } from '../curve/steady.ts';
-import { FULL_FILL } from '../drive/tank.ts';
+import { BRIMFUL } from '../drive/tank.ts';
 import { LONGEST_FETCH } from '../route/wind-fetch.ts';
 import { oneForceMore } from '../water/beaufort.ts';
 import { windSea } from '../water/sea-growth.ts';
@@ -94,7 +94,7 @@ export function expected(given: Given): Scenario {
     ...seaOf(given, blowing, UNKNOWN.waves[0]),
     oneWay,
     fill: fill ?? UNKNOWN.fill[0],
-    weighs: weighs ?? FULL_FILL,
+    weighs: weighs ?? BRIMFUL,
     batteryTemperatureC: conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
     kinds: [],
   };

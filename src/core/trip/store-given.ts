@@ -1,4 +1,4 @@
-import { FULL_FILL } from '../drive/tank.ts';
+import { BRIMFUL, FULL_FILL } from '../drive/tank.ts';
 import { UNKNOWN } from './scenario.ts';
 import type { Trip } from './shapes.ts';
 
@@ -14,7 +14,7 @@ export interface StoreGiven {
 export function storeGiven(trip: Pick<Trip, 'load' | 'craft' | 'conditions'>): StoreGiven {
   return {
     fill: givenFill(trip) ?? UNKNOWN.fill[0],
-    weighs: trip.load.fill ?? FULL_FILL,
+    weighs: trip.load.fill ?? BRIMFUL,
     batteryTemperatureC: trip.conditions.batteryTemperatureC ?? UNKNOWN.batteryTemperatureC[0],
   };
 }

@@ -79,6 +79,29 @@ describe('a bag that nobody placed', () => {
   });
 });
 
+describe('a tank of which nobody said how full it is', () => {
+  it('is no better for the speed held than the same tank known to be brimful', () => {
+    const trip = soundTrip();
+    const at = (speed: number, fill: number | undefined): Trip => ({
+      ...trip,
+      craft: craftFrom('catamaran-2-9', 'petrol-4hp-2s', 'tank-25-25'),
+      load: {
+        items: [{ id: 'helm', kind: 'adult', mass: 70, station: 'seat-mid', helm: true }],
+        ...(fill !== undefined && { fill, fillKnownBy: 'measured' }),
+      },
+      route: { ...trip.route, speed },
+    });
+    let refused = 0;
+    for (let speed = 3.2; speed < 3.8; speed += 0.002) {
+      const held = (fill?: number) => reasonOf(planOf(at(speed, fill)), 'speed-not-held') === undefined;
+      if (held(1)) continue;
+      refused++;
+      expect(held()).toBe(false);
+    }
+    expect(refused).toBeGreaterThan(0);
+  });
+});
+
 describe('a sea that is known to be higher', () => {
   it('never turns a trip greener by slowing the boat', () => {
     const trip = soundTrip();
