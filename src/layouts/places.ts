@@ -1,2 +1,11 @@
 /** The pages named at the top of every page; their names are texts of the site. */
-export const places = ['/', '/trials/', '/engines/', '/suit/', '/hire/', '/checklists/', '/method/'] as const;
+export const places = [
+  '/',
+  '/trials/',
+  '/engines/',
+  '/suit/',
+  '/hire/',
+  '/waters/',
+  '/checklists/',
+  '/method/',
+] as const;

@@ -11,6 +11,7 @@ const pages = [
   '/suit/',
   '/trials/',
   '/hire/',
+  '/waters/',
   '/method/',
   '/search/',
   '/checklists/',

@@ -2,14 +2,13 @@ import { html, nothing } from 'lit';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import type { Policy } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { plannerWords as words } from '../words/en-planner.ts';
 import type { Cards } from './cards.ts';
-import { SHIPPED_WATERS } from './fetch-waters.ts';
 import type { PlanMaker } from './plan-maker.ts';
 import { hazardsOf, plannedSpeed, tidal } from './shown.ts';
 import { cardStates } from './states.ts';
 import type { TripEdits } from './trip-edits.ts';
 import type { TripOnScreen } from './trip-on-screen.ts';
+import { watersLine } from './waters-line.ts';
 
 export interface Asked {
   readonly cards: Cards;
@@ -50,7 +49,7 @@ function routeInside(asked: Asked) {
   const { trip } = screen;
   const { plan } = maker;
   return html`
-    ${waters?.name === SHIPPED_WATERS ? html`<p class="hint">${words.demoWaters}</p>` : nothing}
+    ${waters ? html`<p class="hint">${watersLine(waters)}</p>` : nothing}
     <homeleg-route-map
       .route=${trip.route}
       .waters=${waters}

@@ -153,6 +153,13 @@ export const drawingStyles = css`
     fill-opacity: 0.08;
   }
 
+  path.set-route {
+    fill: none;
+    stroke: var(--_ink);
+    stroke-width: 1.5;
+    stroke-dasharray: 9 4 2 4;
+  }
+
   path.casing {
     stroke: var(--_raised);
   }

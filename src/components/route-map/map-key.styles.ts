@@ -39,6 +39,12 @@ export const mapKeyStyles = css`
       repeating-linear-gradient(90deg, var(--_doubt) 0 2px, transparent 2px 9px);
   }
 
+  .sample.set-route {
+    block-size: 0;
+    border-block-start: 2px dashed var(--_ink);
+    border-radius: 0;
+  }
+
   .sample.land {
     background: var(--_land);
     border: 1px solid color-mix(in srgb, var(--_land) 60%, var(--_ink));

@@ -13,6 +13,7 @@ const SIGNS = {
   'speed-limit': 'keyLimit',
   'keep-out': 'keyKeepOut',
   landing: 'keyLanding',
+  'set-route': 'keySetRoute',
   'reach-home': 'keyReachHome',
   'reach-one-way': 'keyReachOneWay',
 } as const;
@@ -22,6 +23,7 @@ type Sign = keyof typeof SIGNS;
 /** What the lines and patterns on the map mean, as far as they are on it. */
 export function mapKey(waters: WatersFile | undefined, legs: readonly LegPlan[] | undefined, outline: boolean) {
   const kinds = new Set<string>(waters?.features.map((feature) => String(feature.properties?.kind)));
+  if (kinds.has('route')) kinds.add('set-route');
   if (legs?.some((leg) => leg.part === 'out')) kinds.add('out');
   if (legs?.some((leg) => leg.part === 'home')) kinds.add('home');
   if (legs?.some((leg) => leg.limit !== undefined)) kinds.add('slowed');

@@ -57,6 +57,12 @@ export class WatersLayer {
     for (const kind of ORDER) {
       for (const zone of zones) if (zone.properties.kind === kind) this.#zones.addLayer(this.#area(zone));
     }
+    for (const { geometry, properties } of waters?.features ?? []) {
+      if (geometry?.type !== 'LineString' || properties?.kind !== 'route') continue;
+      const line = geometry.coordinates.map(([lon = 0, lat = 0]): [number, number] => [lat, lon]);
+      if (properties.shape === 'loop' && line[0]) line.push(line[0]);
+      this.#zones.addLayer(new this.#leaflet.Polyline(line, this.#look('set-route')));
+    }
     this.#grid.bringToFront();
     this.#words.say(watersLabels(waters, measures));
     this.#viewMoved();

@@ -46,6 +46,7 @@ export const mapWords = spoken('mapWords', {
   keyLimit: 'Speed limit',
   keyKeepOut: 'Keep out',
   keyLanding: 'Landing',
+  keySetRoute: 'Set route',
   keyReachHome: 'How far, out and home',
   keyReachOneWay: 'How far, one way',
   openStreetMap: 'OpenStreetMap contributors',

@@ -14,6 +14,10 @@ const UPGRADES: readonly ((database: IDBPDatabase) => void)[] = [
   (database) => {
     database.createObjectStore('saved', { keyPath: 'id' });
   },
+  // Local waters: those being drawn, and those left for the planner.
+  (database) => {
+    database.createObjectStore('waters');
+  },
 ];
 
 let opened: Promise<IDBPDatabase> | undefined;

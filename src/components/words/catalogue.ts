@@ -28,6 +28,7 @@ import type * as site from './en-site.ts';
 import type * as trials from './en-trials.ts';
 import type * as units from './en-units.ts';
 import type * as water from './en-water.ts';
+import type * as waters from './en-waters.ts';
 
 type Modules = typeof curve &
   typeof fuelBar &
@@ -59,7 +60,8 @@ type Modules = typeof curve &
   typeof site &
   typeof trials &
   typeof units &
-  typeof water;
+  typeof water &
+  typeof waters;
 
 /** Every word of the elements: the groups by name, as one whole language has to give them. */
 export type Catalogue = {

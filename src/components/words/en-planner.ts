@@ -51,6 +51,12 @@ export const plannerWords = spoken('plannerWords', {
   unreadable:
     'What was kept on this device comes from another version and could not be read. It is still there; this is a new start.',
   notKept: 'This browser does not let the page keep anything: a reload loses what you enter.',
+  watersSaid: {
+    named: (name: string) => `Waters: ${name}.`,
+    unnamed: 'Waters of your own.',
+    answered: (who: string) => `Answered for by: ${who}.`,
+    held: (from: string, until: string) => `Surveyed ${from}, holds until ${until}.`,
+  },
   demoWaters: 'Invented waters, for trying things out. Draw on real charts and notices before you go.',
   watersFailed: 'The local waters could not be loaded: land, depth and limits are not checked.',
   partFailed: 'A part of this page could not be loaded. The rest works; reload when the network is back.',

@@ -10,6 +10,7 @@ export const siteTexts: SiteTexts = {
     '/engines/': 'Motoren',
     '/suit/': 'Was passt',
     '/hire/': 'Verleih',
+    '/waters/': 'Revier',
     '/checklists/': 'Checklisten',
     '/method/': 'Methode (englisch)',
     '/search/': 'Suche',
@@ -144,6 +145,43 @@ export const siteTexts: SiteTexts = {
         'Boote lassen sich eintippen oder kommen in einer Datei: wer für sie einsteht, seit wann und bis wann; jedes Boot mit seiner Plakette, der Geschwindigkeit, für die es vermietet wird, und entweder den Zahlen eines ähnlichen Bootes, eigenen Zahlen oder dem Profil aus seinen <a href="/trials/">Messfahrten</a>. Die erfundene Flotte als Datei speichern zeigt, wie eine geschrieben wird. Bei der Rückgabe notierte Nachfüllungen zählen als Hinweis darauf, was dieses Boot braucht.',
       ],
     ],
+  },
+  waters: {
+    title: 'Revierdaten',
+    description:
+      'Eine Datei mit Revierdaten zeichnen und prüfen: Land, Untiefen, Tempolimits, gesperrte Gebiete, Landeplätze, Stromorte und feste Routen. Und eine Flottendatei prüfen.',
+    heading: 'Das eigene Revier zeichnen',
+    lead: 'Land, Untiefen, Tempolimits, gesperrte Gebiete, Landeplätze, Ströme und feste Routen, auf der Karte oder in Tabellen. Fehler werden mit ihrer Stelle in der Datei gezeigt, und was merkwürdig aussieht, wird genannt.',
+    loading:
+      'Die Seite für das Revier lädt. Sie läuft im Browser und braucht JavaScript; die <a href="/checklists/">Checklisten</a> gehen auch ohne.',
+    fleet: 'Eine Flottendatei',
+    fleetLead:
+      'Boote, feste Routen und Tage eines Verleihs, geprüft wie am Tresen selbst. Was hier getippt wird, bleibt erst mit dem Sichern der Datei; der Verleih behält seine eigene.',
+    sections: [
+      [
+        'Was diese Daten sind und was nicht',
+        'Revierdaten sagen dem <a href="/">Planer</a>, wo Land, Tiefe und Regeln im Weg stehen. Sie sind keine Seekarte. Wer sie zeichnet, steht dafür ein: aus gültigen Karten und Bekanntmachungen nehmen, auf dem Wasser ansehen und sagen, bis wann sie gelten. Danach ist keine Fahrt darin mehr als „nicht sicher genug“.',
+        'Innerhalb des Rahmens gilt als Wasser, tief genug und offen für alle, was nicht als Land gezeichnet ist. Also das ganze Ufer im Rahmen zeichnen oder den Rahmen kleiner machen.',
+      ],
+      [
+        'Die Datei',
+        'Sie ist reines GeoJSON (RFC 7946): Grad in WGS 84, die Länge zuerst. Jedes Feature hat <code>kind</code> und <code>name</code>; was hier nicht bekannt ist, bleibt, wie es ist. <code>responsible</code>, <code>surveyed</code> und <code>validUntil</code> stehen neben <code>features</code>. Eine andere Seite legt die Datei dorthin, wo ihr Element sie findet: <code>&lt;homeleg-planner waters="/unsere-bucht.geojson"&gt;</code>.',
+      ],
+    ],
+    schemas: 'Schemas für Editoren und Programme',
+    schemasLead: 'JSON Schema, Entwurf 2020-12, gemacht aus dem, was die Leser dieser Seite prüfen:',
+    schemaList: [
+      ['trip', 'eine Fahrt'],
+      ['profile', 'ein gemessenes Boot'],
+      ['waters', 'Revierdaten'],
+      ['fleet', 'die Flotte eines Verleihs'],
+      ['saved', 'gesicherte Fahrten und Boote'],
+      ['desk', 'alles, was ein Verleih behalten hat'],
+    ],
+    schemaUse:
+      '<code>"$schema": "…/schemas/fleet.json"</code> als Erstes in der Datei, und ein Editor hilft beim Schreiben; die Leser lassen es stehen. Dateien nennen ihre <code>version</code>: Ein Leser nimmt die, die er kennt, und weist andere mit Grund zurück. Innerhalb einer Version kommen Felder dazu, keines bekommt einen anderen Sinn.',
+    schemaLimits:
+      'Was ein Schema nicht sagen kann, prüft nur der Leser: dass ein Umriss schließt und der letzte Tag nach der Aufnahme liegt, dass eine id nur einmal steht und bekannt ist, wo sie genannt wird, dass Stunden steigen, dass der Kalender den Tag hat und wie eine Zahl eine andere begrenzt.',
   },
   checklists: {
     title: 'Checklisten',

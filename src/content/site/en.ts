@@ -9,6 +9,7 @@ export const siteTexts = {
     '/engines/': 'Engines',
     '/suit/': 'What suits',
     '/hire/': 'Hire desk',
+    '/waters/': 'Waters',
     '/checklists/': 'Checklists',
     '/method/': 'Method',
     '/search/': 'Search',
@@ -143,6 +144,43 @@ export const siteTexts = {
         'Boats can be typed, or come in a file: who answers for them, since when and until when; each boat with its plate, the speed it is hired out for, and either figures of a boat like it, its own figures, or the profile from its <a href="/trials/">trials</a>. Save the invented fleet as a file to see how one is written. Refills noted at the return count as evidence of what that boat uses.',
       ],
     ],
+  },
+  waters: {
+    title: 'Local waters',
+    description:
+      'Draw and check a file of local waters: land, shoals, speed limits, keep-out areas, landings, stream places and set routes. And check a fleet file.',
+    heading: 'Draw your local waters',
+    lead: 'Land, shoals, speed limits, keep-out areas, landings, streams and set routes of your own place, on a map or in tables. Errors are shown with their place in the file, and what looks odd is pointed out.',
+    loading:
+      'The page for local waters is loading. It works in the browser and needs JavaScript; the <a href="/checklists/">checklists</a> work without.',
+    fleet: 'A fleet file',
+    fleetLead:
+      'Boats, set routes and dates of a hire desk, checked by the same reader as at the desk. Nothing typed here is kept until you save the file; the desk keeps its own.',
+    sections: [
+      [
+        'What these waters are, and what they are not',
+        'A file of local waters tells the <a href="/">planner</a> where land, depth and rules stand in the way. It is no chart. Whoever draws it answers for it: take it from charts and notices that are in force, look at it on the water, and say until when it holds. After that day no trip in it is more than “not sure enough”.',
+        'Inside the box, what is not drawn as land counts as water, deep enough and open to all. So draw the whole shore inside the box, or make the box smaller.',
+      ],
+      [
+        'The file',
+        'It is plain GeoJSON (RFC 7946): degrees of WGS 84, longitude first. Each feature has a <code>kind</code> and a <code>name</code>; members and properties that are not known here stay as they are. <code>responsible</code>, <code>surveyed</code> and <code>validUntil</code> stand beside <code>features</code>. Another site puts the file where its widget finds it: <code>&lt;homeleg-planner waters="/our-bay.geojson"&gt;</code>.',
+      ],
+    ],
+    schemas: 'Schemas for editors and programs',
+    schemasLead: 'JSON Schema, draft 2020-12, made from what the readers of this site check:',
+    schemaList: [
+      ['trip', 'a trip'],
+      ['profile', 'a measured boat'],
+      ['waters', 'local waters'],
+      ['fleet', 'the fleet of a hire desk'],
+      ['saved', 'saved trips and boats'],
+      ['desk', 'all that a hire desk kept'],
+    ],
+    schemaUse:
+      'Put <code>"$schema": "…/schemas/fleet.json"</code> first in a file, and an editor helps while you type; the readers leave it alone. Files say their <code>version</code>: a reader takes the versions it knows and refuses others with a reason. Fields are added within a version, never given another meaning.',
+    schemaLimits:
+      'What a schema cannot say is checked by the reader only: that an outline closes and a last day comes after the survey, that an id stands once and is known where it is named, that hours rise, that the calendar has the day, and how one figure limits another.',
   },
   checklists: {
     title: 'Checklists',

@@ -10,6 +10,7 @@ export const siteTexts: SiteTexts = {
     '/engines/': 'Motores',
     '/suit/': 'Qué sirve',
     '/hire/': 'Alquiler',
+    '/waters/': 'Aguas',
     '/checklists/': 'Listas',
     '/method/': 'Método (en inglés)',
     '/search/': 'Buscar',
@@ -144,6 +145,43 @@ export const siteTexts: SiteTexts = {
         'Los barcos se pueden escribir, o venir en un archivo: quién responde de ellos, desde cuándo y hasta cuándo; cada barco con su placa, la velocidad con que se alquila, y cifras de un barco como él, cifras propias o el perfil de sus <a href="/trials/">pruebas</a>. Guardar la flota inventada como archivo para ver cómo se escribe uno. Las reposiciones anotadas al regreso cuentan como indicio de lo que gasta ese barco.',
       ],
     ],
+  },
+  waters: {
+    title: 'Aguas locales',
+    description:
+      'Dibujar y comprobar un archivo de aguas locales: tierra, bajos, límites de velocidad, zonas prohibidas, desembarcaderos, lugares de corriente y rutas fijas. Y comprobar un archivo de flota.',
+    heading: 'Dibujar las aguas locales',
+    lead: 'Tierra, bajos, límites de velocidad, zonas prohibidas, desembarcaderos, corrientes y rutas fijas del propio lugar, en un mapa o en tablas. Los errores se muestran con su lugar en el archivo, y se señala lo que parece raro.',
+    loading:
+      'La página de aguas locales se está cargando. Funciona en el navegador y necesita JavaScript; las <a href="/checklists/">listas de comprobación</a> funcionan sin él.',
+    fleet: 'Un archivo de flota',
+    fleetLead:
+      'Barcos, rutas fijas y fechas de un alquiler, comprobados por el mismo lector que en el mostrador. Nada de lo escrito aquí se guarda hasta guardar el archivo; el mostrador guarda el suyo.',
+    sections: [
+      [
+        'Qué son estas aguas y qué no son',
+        'Un archivo de aguas locales dice al <a href="/">planificador</a> dónde estorban tierra, profundidad y reglas. No es una carta náutica. Quien lo dibuja responde de él: hay que tomarlo de cartas y avisos vigentes, mirarlo en el agua y decir hasta cuándo vale. Después de ese día ninguna salida en él pasa de «no es bastante seguro».',
+        'Dentro del recuadro, lo que no está dibujado como tierra cuenta como agua, bastante honda y abierta a todos. Por eso hay que dibujar toda la orilla dentro del recuadro, o reducir el recuadro.',
+      ],
+      [
+        'El archivo',
+        'Es GeoJSON sin más (RFC 7946): grados WGS 84, primero la longitud. Cada elemento tiene un <code>kind</code> y un <code>name</code>; lo que aquí no se conoce queda como está. <code>responsible</code>, <code>surveyed</code> y <code>validUntil</code> están junto a <code>features</code>. Otro sitio pone el archivo donde su elemento lo encuentra: <code>&lt;homeleg-planner waters="/nuestra-bahia.geojson"&gt;</code>.',
+      ],
+    ],
+    schemas: 'Esquemas para editores y programas',
+    schemasLead: 'JSON Schema, versión 2020-12, hechos de lo que comprueban los lectores de este sitio:',
+    schemaList: [
+      ['trip', 'una salida'],
+      ['profile', 'un barco medido'],
+      ['waters', 'aguas locales'],
+      ['fleet', 'la flota de un alquiler'],
+      ['saved', 'salidas y barcos guardados'],
+      ['desk', 'todo lo que guardó un alquiler'],
+    ],
+    schemaUse:
+      'Con <code>"$schema": "…/schemas/fleet.json"</code> al principio de un archivo, un editor ayuda al escribir; los lectores lo dejan estar. Los archivos dicen su <code>version</code>: un lector toma las que conoce y rechaza otras diciendo por qué. Dentro de una versión se añaden campos, ninguno cambia de sentido.',
+    schemaLimits:
+      'Lo que un esquema no puede decir lo comprueba solo el lector: que un contorno cierre y el último día siga al levantamiento, que un id esté una sola vez y se conozca donde se nombra, que las horas suban, que el calendario tenga ese día y cómo una cifra limita a otra.',
   },
   checklists: {
     title: 'Listas de comprobación',

@@ -10,6 +10,7 @@ export const siteTexts: SiteTexts = {
     '/engines/': 'Moteurs',
     '/suit/': 'Ce qui convient',
     '/hire/': 'Location',
+    '/waters/': 'Eaux',
     '/checklists/': 'Listes de contrôle',
     '/method/': 'Méthode (anglais)',
     '/search/': 'Recherche',
@@ -144,6 +145,43 @@ export const siteTexts: SiteTexts = {
         'Les bateaux peuvent être saisis, ou venir d’un fichier\u00a0: qui en répond, depuis quand et jusqu’à quand\u00a0; chaque bateau avec sa plaque, la vitesse à laquelle il est loué, et soit les chiffres d’un bateau comme lui, soit ses propres chiffres, soit le profil tiré de ses <a href="/trials/">essais</a>. Enregistrez la flotte inventée en fichier pour voir comment il s’écrit. Les pleins notés au retour comptent comme indices de ce que consomme ce bateau.',
       ],
     ],
+  },
+  waters: {
+    title: 'Eaux locales',
+    description:
+      'Dessiner et vérifier un fichier d’eaux locales : terre, hauts-fonds, limites de vitesse, zones interdites, débarcadères, lieux de courant et routes fixées. Et vérifier un fichier de flotte.',
+    heading: 'Dessiner ses eaux locales',
+    lead: 'Terre, hauts-fonds, limites de vitesse, zones interdites, débarcadères, courants et routes fixées de chez vous, sur une carte ou en tableaux. Les erreurs sont montrées avec leur place dans le fichier, et ce qui paraît étrange est signalé.',
+    loading:
+      'La page des eaux locales se charge. Elle fonctionne dans le navigateur et demande JavaScript ; les <a href="/checklists/">listes de contrôle</a> s’en passent.',
+    fleet: 'Un fichier de flotte',
+    fleetLead:
+      'Bateaux, routes fixées et dates d’un loueur, vérifiés par le même lecteur qu’au comptoir. Rien de ce qui est tapé ici n’est gardé avant d’enregistrer le fichier ; le comptoir garde le sien.',
+    sections: [
+      [
+        'Ce que sont ces eaux, et ce qu’elles ne sont pas',
+        'Un fichier d’eaux locales dit au <a href="/">planificateur</a> où la terre, la profondeur et les règles font obstacle. Ce n’est pas une carte marine. Qui le dessine en répond : prenez-le de cartes et d’avis en vigueur, regardez-le sur l’eau, et dites jusqu’à quand il vaut. Après ce jour aucune sortie n’y est plus que « pas assez sûr ».',
+        'Dans le cadre, ce qui n’est pas dessiné comme terre compte comme de l’eau, assez profonde et ouverte à tous. Dessinez donc tout le rivage dans le cadre, ou réduisez le cadre.',
+      ],
+      [
+        'Le fichier',
+        'C’est du GeoJSON pur (RFC 7946) : degrés WGS 84, longitude d’abord. Chaque élément a un <code>kind</code> et un <code>name</code> ; ce qui n’est pas connu ici reste tel quel. <code>responsible</code>, <code>surveyed</code> et <code>validUntil</code> sont à côté de <code>features</code>. Un autre site pose le fichier là où son élément le trouve : <code>&lt;homeleg-planner waters="/notre-baie.geojson"&gt;</code>.',
+      ],
+    ],
+    schemas: 'Schémas pour éditeurs et programmes',
+    schemasLead: 'JSON Schema, version 2020-12, tirés de ce que vérifient les lecteurs de ce site :',
+    schemaList: [
+      ['trip', 'une sortie'],
+      ['profile', 'un bateau mesuré'],
+      ['waters', 'des eaux locales'],
+      ['fleet', 'la flotte d’un loueur'],
+      ['saved', 'sorties et bateaux gardés'],
+      ['desk', 'tout ce qu’un comptoir a gardé'],
+    ],
+    schemaUse:
+      'Mettez <code>"$schema": "…/schemas/fleet.json"</code> en tête d’un fichier, et un éditeur aide pendant la frappe ; les lecteurs le laissent tranquille. Les fichiers disent leur <code>version</code> : un lecteur prend celles qu’il connaît et refuse les autres en disant pourquoi. Dans une version des champs s’ajoutent, aucun ne change de sens.',
+    schemaLimits:
+      'Ce qu’un schéma ne peut dire, seul le lecteur le vérifie : qu’un contour se ferme et que le dernier jour suit le relevé, qu’un id n’existe qu’une fois et est connu là où il est nommé, que les heures montent, que le calendrier a ce jour, et comment un chiffre en limite un autre.',
   },
   checklists: {
     title: 'Listes de contrôle',

@@ -1,0 +1,47 @@
+import { readWaters } from '../../core/files/waters-file.ts';
+import type { WatersFile } from '../../core/route/shapes.ts';
+import { openStore } from '../store/open-store.ts';
+import { record, type Sheet } from './sheet.ts';
+
+const STORE = 'waters';
+
+/** What was being drawn on this device, errors included; undefined where there is nothing. */
+export async function keptSheet(): Promise<Sheet | undefined> {
+  try {
+    const value: unknown = await (await openStore()).get(STORE, 'draft');
+    return record(value) && value.type === 'FeatureCollection' && Array.isArray(value.features)
+      ? (value as unknown as Sheet)
+      : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** False where the browser keeps nothing. */
+export async function keepSheet(sheet: Sheet): Promise<boolean> {
+  return put('draft', sheet);
+}
+
+/** Leaves waters for the planner of this site. */
+export async function handOver(waters: WatersFile): Promise<boolean> {
+  return put('planned', waters);
+}
+
+/** The waters left for the planner, checked; undefined where there are none. */
+export async function handedOver(): Promise<WatersFile | undefined> {
+  try {
+    const read = readWaters(await (await openStore()).get(STORE, 'planned'));
+    return read.ok ? read.value : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+async function put(key: string, value: unknown): Promise<boolean> {
+  try {
+    await (await openStore()).put(STORE, value, key);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,418 @@
+import { html, nothing, type PropertyValues } from 'lit';
+import { state } from 'lit/decorators.js';
+import { readWaters } from '../../core/files/waters-file.ts';
+import type { ChartDoubt } from '../../core/route/chart-doubts.ts';
+import type { LatLon, WatersFile } from '../../core/route/shapes.ts';
+import type { Problem } from '../../core/units/result.ts';
+import { SpeakingElement } from '../language/speaking-element.ts';
+import { fetchWaters, SHIPPED_WATERS } from '../planner/fetch-waters.ts';
+import { saveFile } from '../planner/save-file.ts';
+import { whenIdle } from '../planner/when-idle.ts';
+import { toolButton } from '../route-map/map-controls.ts';
+import { undoKey } from '../route-map/map-keys.ts';
+import { controls } from '../theme/controls.styles.ts';
+import { tokens } from '../theme/tokens.styles.ts';
+import { measuresFor } from '../units/measures.ts';
+import { cautions, problemText } from '../words/en.ts';
+import { watersWords as words } from '../words/en-waters.ts';
+import './about-form.ts';
+import type { MemberEdited } from './about-form.ts';
+import { boxRound } from './box-round.ts';
+import './check-list.ts';
+import type { ShowWanted } from './check-list.ts';
+import './feature-form.ts';
+import type { GeometryEdited, OutlineChosen, PropertyEdited } from './feature-form.ts';
+import './feature-list.ts';
+import type { FeatureAdded, FeatureChosen, FeatureRemoved } from './feature-list.ts';
+import { featureTitle, kindTitle } from './feature-title.ts';
+import { handOver, keepSheet, keptSheet } from './kept-waters.ts';
+import { drawable, featureAt } from './look-over.ts';
+import { openSheet, sheetText } from './open-sheet.ts';
+import {
+  EMPTY,
+  geometryOf,
+  outlinesOf,
+  type Sheet,
+  withFeature,
+  withMember,
+  withoutFeature,
+  withPlaces,
+  withProperty,
+} from './sheet.ts';
+import { SheetHistory } from './sheet-history.ts';
+import { featureUnder } from './under.ts';
+import { watersEditorStyles } from './waters-editor.styles.ts';
+import './waters-map.ts';
+import { withNew } from './kinds.ts';
+import type { Edited, PlacesEdited, PlaceTapped } from './waters-map.ts';
+
+/** Waters as a file for the fleet of a desk. */
+export type WatersReady = CustomEvent<{ waters: WatersFile | undefined }>;
+
+/**
+ * @summary Draws and checks a file of local waters: land, shoals, zones, landings, stream places and set routes, on a map
+ * or in tables.
+ * @fires waters-ready - the waters as they stand, undefined while they have errors
+ */
+export class WatersEditor extends SpeakingElement {
+  static override styles = [tokens, controls, watersEditorStyles];
+
+  @state() private sheet: Sheet = EMPTY;
+  @state() private chosen: number | undefined;
+  @state() private outline = 0;
+  @state() private doubts: readonly ChartDoubt[] | undefined;
+  @state() private said = '';
+  @state() private keptFailed = false;
+  @state() private refused: readonly Problem[] = [];
+  @state() private handed: 'yes' | 'no' | undefined;
+
+  #history = new SheetHistory();
+  #problems: readonly Problem[] = [];
+  #waters: WatersFile | undefined;
+  #shown: WatersFile | undefined;
+  #edited: Edited | undefined;
+  #looking = 0;
+  #keeping: ReturnType<typeof setTimeout> | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('keydown', this.#keys);
+    if (!this.hasUpdated) void this.#restore();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('keydown', this.#keys);
+    void this.#keepNow();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('sheet')) this.#look();
+    if (changed.has('sheet') || changed.has('chosen') || changed.has('outline')) this.#edited = this.#editedNow();
+  }
+
+  override render() {
+    const { sheet, chosen } = this;
+    const title = chosen === undefined ? '' : featureTitle(sheet, chosen);
+    return html`<div class="bench two">
+      ${this.#toolCard()}
+      <section class="card" aria-label=${words.map}>
+        <homeleg-waters-map
+          .waters=${this.#shown}
+          .edited=${this.#edited}
+          .measures=${measuresFor('nautical', this.language)}
+          @places-edited=${this.#placesEdited}
+          @place-tapped=${this.#placeTapped}
+        ></homeleg-waters-map>
+      </section>
+      <section class="card" id="chosen" tabindex="-1" aria-label=${title || words.list}>
+        ${chosen === undefined ? this.#listPart() : this.#formPart(chosen, title)}
+      </section>
+      <section class="card whole" aria-label=${words.check}>
+        <h2>${words.check}</h2>
+        <homeleg-waters-check
+          .sheet=${sheet}
+          .problems=${this.#problems}
+          .doubts=${this.doubts}
+          @show-wanted=${this.#showWanted}
+        ></homeleg-waters-check>
+      </section>
+      <section class="card whole" aria-label=${words.about}>
+        <h2>${words.about}</h2>
+        <homeleg-waters-about
+          .sheet=${sheet}
+          .problems=${this.#problems}
+          .extent=${boxRound(sheet)}
+          @member-edited=${({ detail }: MemberEdited) =>
+            this.#change(withMember(sheet, detail.member, detail.value), detail.member)}
+        ></homeleg-waters-about>
+      </section>
+      ${this.#planPart()}
+    </div>`;
+  }
+
+  #toolCard() {
+    return html`<section class="card whole" aria-label=${words.tools}>
+      <div class="row" role="group" aria-label=${words.tools}>
+        <label class="file">
+          ${words.open}
+          <input type="file" accept=".geojson,.json,application/geo+json,application/json" @change=${this.#opened} />
+        </label>
+        <button type="button" @click=${() => saveFile(this.#fileName, sheetText(this.sheet), 'application/geo+json')}>
+          ${words.save}
+        </button>
+        ${toolButton(words.undo, this.#history.canUndo, () => this.#stepped('undone'))}
+        ${toolButton(words.redo, this.#history.canRedo, () => this.#stepped('redone'))}
+        <button type="button" @click=${this.#exampleWanted}>${words.example}</button>
+        <button type="button" class="quiet" @click=${() => this.#replaced(EMPTY, words.freshDone)}>${words.fresh}</button>
+      </div>
+      ${
+        this.refused.length > 0
+          ? html`<div class="refused" role="alert">
+              <p>${words.refused}</p>
+              <ul>
+                ${this.refused.map((problem) => html`<li>${problemText(problem)}</li>`)}
+              </ul>
+            </div>`
+          : nothing
+      }
+      <p class="muted">${this.keptFailed ? words.notKept : words.kept}</p>
+      <p class="muted" role="status">${this.said}</p>
+    </section>`;
+  }
+
+  #listPart() {
+    const errors = new Map<number, number>();
+    for (const problem of this.#problems) {
+      const at = featureAt(problem);
+      if (at !== undefined) errors.set(at, (errors.get(at) ?? 0) + 1);
+    }
+    return html`<h2>${words.list}</h2>
+      <homeleg-waters-list
+        .sheet=${this.sheet}
+        .errors=${errors}
+        @feature-added=${({ detail }: FeatureAdded) => this.#added(detail.kind)}
+        @feature-chosen=${({ detail }: FeatureChosen) => this.#choose(detail.index)}
+        @feature-removed=${({ detail }: FeatureRemoved) => this.#removed(detail.index)}
+      ></homeleg-waters-list>`;
+  }
+
+  #formPart(chosen: number, title: string) {
+    const feature = this.sheet.features[chosen];
+    const problems = this.#problems.filter((problem) => featureAt(problem) === chosen);
+    return html`<h2>${title}</h2>
+      <homeleg-feature-form
+        .feature=${feature}
+        .index=${chosen}
+        .outline=${this.outline}
+        .problems=${problems}
+        @property-edited=${({ detail: { field, value } }: PropertyEdited) =>
+          this.#change(withProperty(this.sheet, chosen, field, value), `${chosen} ${field}`)}
+        @geometry-edited=${({ detail }: GeometryEdited) =>
+          this.#change(withFeature(this.sheet, chosen, detail.feature), '')}
+        @outline-chosen=${({ detail }: OutlineChosen) => {
+          this.outline = detail.outline;
+        }}
+      ></homeleg-feature-form>
+      <div class="row">
+        <button type="button" class="primary" @click=${() => this.#choose(undefined)}>${words.done}</button>
+        <button type="button" class="quiet" @click=${() => this.#removed(chosen)}>${words.remove(title)}</button>
+      </div>`;
+  }
+
+  #planPart() {
+    const ready = this.#waters !== undefined && this.sheet.features.length > 0;
+    return html`<section class="card whole" aria-label=${words.planHere}>
+      <div class="row">${toolButton(words.planHere, ready, () => void this.#planWanted())}</div>
+      <p class="hint">${ready ? words.planHint : words.mendFirst}</p>
+      <p role="status">
+        ${
+          this.handed === 'yes'
+            ? html`${words.planned} <a href="/?waters=drawn">${words.toPlanner}</a>`
+            : this.handed === 'no'
+              ? words.notPlanned
+              : nothing
+        }
+      </p>
+      <ul class="hint">
+        ${cautions().map((caution) => html`<li>${caution}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  get #fileName(): string {
+    const { name } = this.sheet;
+    const plain =
+      typeof name === 'string'
+        ? name
+            .toLowerCase()
+            .replace(/[^a-z0-9]+/g, '-')
+            .replace(/^-|-$/g, '')
+        : '';
+    return `${plain || 'waters'}.geojson`;
+  }
+
+  async #restore(): Promise<void> {
+    const kept = await keptSheet();
+    // Something may have been drawn or opened meanwhile.
+    if (kept && this.sheet === EMPTY) this.sheet = kept;
+  }
+
+  /** Reads the sheet as any door would; doubts are looked for when there is time. */
+  #look(): void {
+    const { sheet } = this;
+    const read = readWaters(sheet);
+    const empty = sheet.features.length === 0;
+    this.#problems = read.ok ? [] : read.problems;
+    this.#waters = read.ok ? read.value : undefined;
+    this.#shown = empty ? undefined : read.ok ? read.value : drawable(sheet, read.problems);
+    this.handed = undefined;
+    this.doubts = undefined;
+    const look = ++this.#looking;
+    const waters = this.#waters;
+    this.dispatchEvent(new CustomEvent('waters-ready', { detail: { waters } }) satisfies WatersReady);
+    if (!waters || empty) return;
+    whenIdle(async () => {
+      const { chartDoubts } = await import('../../core/route/chart-doubts.ts');
+      if (look === this.#looking) this.doubts = chartDoubts(waters);
+    });
+  }
+
+  #editedNow(): Edited | undefined {
+    const { chosen } = this;
+    const feature = chosen === undefined ? undefined : this.sheet.features[chosen];
+    const outlines = outlinesOf(feature);
+    const line = outlines[this.outline] ?? outlines[0];
+    return line && { places: line.places, closed: line.closed, single: geometryOf(feature)?.type === 'Point' };
+  }
+
+  /** Every change goes through here: one step to undo, kept on the device. `field` joins the letters of one field. */
+  #change(sheet: Sheet, field: string): void {
+    this.#history.changed(this.sheet, field, performance.now());
+    this.#set(sheet);
+  }
+
+  #set(sheet: Sheet): void {
+    this.sheet = sheet;
+    this.refused = [];
+    if (this.chosen !== undefined && this.chosen >= sheet.features.length) this.chosen = undefined;
+    clearTimeout(this.#keeping);
+    this.#keeping = setTimeout(() => void this.#keepNow(), 400);
+  }
+
+  async #keepNow(): Promise<void> {
+    if (this.#keeping === undefined) return;
+    clearTimeout(this.#keeping);
+    this.#keeping = undefined;
+    this.keptFailed = !(await keepSheet(this.sheet));
+  }
+
+  #replaced(sheet: Sheet, said: string): void {
+    this.#choose(undefined, false);
+    this.#change(sheet, '');
+    this.said = said;
+  }
+
+  async #opened(event: Event): Promise<void> {
+    const input = event.target as HTMLInputElement;
+    const file = input.files?.[0];
+    if (!file) return;
+    const read = openSheet(await file.text());
+    input.value = '';
+    if (!read.ok) {
+      this.refused = read.problems;
+      return;
+    }
+    const name = typeof read.value.name === 'string' ? read.value.name : file.name;
+    this.#replaced(
+      read.value,
+      this.say(() => words.opened(name, read.value.features.length)),
+    );
+    await this.#showAll();
+  }
+
+  async #exampleWanted(): Promise<void> {
+    const waters = await fetchWaters(SHIPPED_WATERS);
+    if (!waters) return;
+    this.#replaced(
+      waters as unknown as Sheet,
+      this.say(() => words.opened(waters.name ?? '', waters.features.length)),
+    );
+    await this.#showAll();
+  }
+
+  async #showAll(): Promise<void> {
+    await this.updateComplete;
+    const [west, south, east, north] = boxRound(this.sheet) ?? [];
+    if (west === undefined || south === undefined || east === undefined || north === undefined) return;
+    this.#map?.show([
+      { lat: south, lon: west },
+      { lat: north, lon: east },
+    ]);
+  }
+
+  get #map() {
+    return this.renderRoot.querySelector('homeleg-waters-map');
+  }
+
+  #stepped(what: 'undone' | 'redone'): void {
+    const sheet = what === 'undone' ? this.#history.undo(this.sheet) : this.#history.redo(this.sheet);
+    if (!sheet) return;
+    this.#set(sheet);
+    this.said = words[what];
+  }
+
+  /** Opens a feature's form and takes the keyboard there; undefined goes back to the list. */
+  #choose(index: number | undefined, focus = true): void {
+    this.chosen = index;
+    this.outline = 0;
+    if (focus) void this.#focusChosen();
+  }
+
+  async #focusChosen(): Promise<void> {
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('#chosen')?.focus();
+  }
+
+  #added(kind: FeatureAdded['detail']['kind']): void {
+    this.#change(withNew(this.sheet, kind), '');
+    this.said = words.added(kindTitle(kind));
+    this.#choose(this.sheet.features.length - 1);
+  }
+
+  #removed(index: number): void {
+    const title = featureTitle(this.sheet, index);
+    this.#choose(undefined);
+    this.#change(withoutFeature(this.sheet, index), '');
+    this.said = words.removed(title);
+  }
+
+  #placesEdited({ detail: { places, live } }: PlacesEdited): void {
+    const { chosen } = this;
+    if (live || chosen === undefined) return;
+    const feature = this.sheet.features[chosen];
+    const line = outlinesOf(feature)[this.outline];
+    if (line) this.#change(withFeature(this.sheet, chosen, withPlaces(feature, line, places)), '');
+  }
+
+  #placeTapped({ detail: { at } }: PlaceTapped): void {
+    const index = featureUnder(this.sheet, at);
+    if (index !== undefined) this.#choose(index);
+  }
+
+  async #showWanted({ detail }: ShowWanted): Promise<void> {
+    const index = 'doubt' in detail ? detail.doubt.feature : featureAt(detail.problem);
+    if (index === undefined) {
+      const path = 'problem' in detail ? detail.problem.path.split('.')[0]! : 'name';
+      this.renderRoot.querySelector('homeleg-waters-about')?.focusMember(path);
+      return;
+    }
+    this.#choose(index);
+    await this.updateComplete;
+    this.renderRoot.querySelector('#chosen')?.scrollIntoView({ block: 'nearest' });
+    const at: readonly LatLon[] =
+      'doubt' in detail && detail.doubt.at
+        ? [detail.doubt.at]
+        : outlinesOf(this.sheet.features[index]).flatMap(({ places }) => places);
+    this.#map?.show(at);
+  }
+
+  async #planWanted(): Promise<void> {
+    if (this.#waters) this.handed = (await handOver(this.#waters)) ? 'yes' : 'no';
+  }
+
+  #keys = (event: KeyboardEvent): void => {
+    const what = undoKey(event);
+    const [target] = event.composedPath();
+    // A field undoes its own letters.
+    if (!what || target instanceof HTMLInputElement) return;
+    event.preventDefault();
+    this.#stepped(what);
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'homeleg-waters-editor': WatersEditor;
+  }
+}
