@@ -172,7 +172,10 @@ export class WatersEditor extends SpeakingElement {
         .sheet=${this.sheet}
         .errors=${errors}
         @feature-added=${({ detail }: FeatureAdded) => this.#added(detail.kind)}
-        @feature-chosen=${({ detail }: FeatureChosen) => this.#choose(detail.index)}
+        @feature-chosen=${({ detail }: FeatureChosen) => {
+          this.#choose(detail.index);
+          this.#map?.show(this.#placesOf(detail.index));
+        }}
         @feature-removed=${({ detail }: FeatureRemoved) => this.#removed(detail.index)}
       ></homeleg-waters-list>`;
   }
@@ -204,7 +207,7 @@ export class WatersEditor extends SpeakingElement {
     const ready = this.#waters !== undefined && this.sheet.features.length > 0;
     return html`<section class="card whole" aria-label=${words.planHere}>
       <div class="row">${toolButton(words.planHere, ready, () => void this.#planWanted())}</div>
-      <p class="hint">${ready ? words.planHint : words.mendFirst}</p>
+      <p class="hint">${ready ? words.planHint : this.#waters ? words.empty : words.mendFirst}</p>
       <p role="status">
         ${
           this.handed === 'yes'
@@ -335,6 +338,10 @@ export class WatersEditor extends SpeakingElement {
     return this.renderRoot.querySelector('homeleg-waters-map');
   }
 
+  #placesOf(index: number): readonly LatLon[] {
+    return outlinesOf(this.sheet.features[index]).flatMap(({ places }) => places);
+  }
+
   #stepped(what: 'undone' | 'redone'): void {
     const sheet = what === 'undone' ? this.#history.undo(this.sheet) : this.#history.redo(this.sheet);
     if (!sheet) return;
@@ -390,10 +397,7 @@ export class WatersEditor extends SpeakingElement {
     this.#choose(index);
     await this.updateComplete;
     this.renderRoot.querySelector('#chosen')?.scrollIntoView({ block: 'nearest' });
-    const at: readonly LatLon[] =
-      'doubt' in detail && detail.doubt.at
-        ? [detail.doubt.at]
-        : outlinesOf(this.sheet.features[index]).flatMap(({ places }) => places);
+    const at: readonly LatLon[] = 'doubt' in detail && detail.doubt.at ? [detail.doubt.at] : this.#placesOf(index);
     this.#map?.show(at);
   }
 
