@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import type { LatLon } from '../../core/route/shapes.ts';
-import type { Conditions, WindAt } from '../../core/water/shapes.ts';
+import type { LatLon, Waypoint } from '../../core/route/shapes.ts';
+import type { Conditions, StreamPlace, WindAt } from '../../core/water/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
@@ -22,8 +22,11 @@ import './flow-field.ts';
 import type { FlowEdited, FlowTold } from './flow-field.ts';
 import './sea-field.ts';
 import type { SeaEdited } from './sea-field.ts';
+import type { StreamPlacesEdited } from './stream-places.ts';
 import type { TideEdited } from './tide-edited.ts';
 import type { ForecastEdited } from './wind-table.ts';
+
+const NO_PLACES: readonly StreamPlace[] = [];
 
 export type ConditionsEdited = CustomEvent<{ conditions: Conditions }>;
 
@@ -49,6 +52,10 @@ export class ConditionsForm extends SpeakingElement {
   @property({ type: Boolean, attribute: 'waters-told' }) watersTold = false;
   /** These waters have streams or depths that go by the tide. */
   @property({ type: Boolean }) tidal = false;
+  /** Places with streams of the local waters, where there are any waters. */
+  @property({ attribute: false }) streamsOfWaters: readonly StreamPlace[] | undefined;
+  /** Points of the route, any of which may be such a place. */
+  @property({ attribute: false }) waypoints: readonly Waypoint[] = [];
   /** Address of a forecast with {lat} and {lon}, set by the host. */
   @property() forecastSource = '';
 
@@ -71,6 +78,7 @@ export class ConditionsForm extends SpeakingElement {
 
   protected override updated(): void {
     if (this.#asksTide) void this.#load(() => import('./tide-field.ts'));
+    if (this.conditions.stream === 'by-tide') void this.#load(() => import('./stream-places.ts'));
   }
 
   override render() {
@@ -116,6 +124,7 @@ export class ConditionsForm extends SpeakingElement {
               ></homeleg-tide-field>`
             : nothing
         }
+        ${stream === 'by-tide' ? this.#streamPlaces() : nothing}
         <homeleg-sea-field
           .sea=${conditions.sea}
           .measures=${measures}
@@ -146,6 +155,16 @@ export class ConditionsForm extends SpeakingElement {
     if (this.#byTime) return 'changing';
     if (typeof wind !== 'object') return wind && 'none';
     return 'speed' in wind ? { deg: wind.fromDeg, speed: wind.speed } : 'changing';
+  }
+
+  #streamPlaces() {
+    return html`<homeleg-stream-places
+      .places=${this.conditions.streamPlaces ?? NO_PLACES}
+      .ofWaters=${this.streamsOfWaters}
+      .waypoints=${this.waypoints}
+      .measures=${this.measures}
+      @stream-places-edited=${({ detail }: StreamPlacesEdited) => this.#change({ streamPlaces: detail.streamPlaces })}
+    ></homeleg-stream-places>`;
   }
 
   #windTable() {

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Band } from '../../core/curve/shapes.ts';
+import type { Route } from '../../core/route/shapes.ts';
 import type { LegPlan, Plan } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
@@ -9,6 +10,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { regimeText } from '../words/en.ts';
+import './leg-streams.ts';
 import { type LegGroup, type LegRow, legGroups } from './leg-rows.ts';
 import { legTableStyles } from './leg-table.styles.ts';
 import { legWords as words } from './words.ts';
@@ -41,11 +43,16 @@ export class LegTable extends SpeakingElement {
   /** Names of the points at the ends of the drawn legs, in sailed order. */
   @property({ attribute: false }) names: readonly (string | undefined)[] = [];
 
+  /** As drawn. */
+  @property({ attribute: false }) route: Route | undefined;
+  /** Names of the places whose stream by tide a leg can take; undefined: streams do not go by the tide. */
+  @property({ attribute: false }) streamPlaces: readonly string[] | undefined;
+
   @state() private all = false;
 
   override render() {
     const { plan } = this;
-    if (!plan) return html`<div class="empty">${words.empty}</div>`;
+    if (!plan) return html`<div class="empty">${words.empty}</div>${this.#streams()}`;
     const groups = legGroups(plan, this.names);
     const limited = plan.legs.some((leg) => leg.limit !== undefined);
     const flowing = plan.legs.some((leg) => leg.stream !== undefined);
@@ -74,7 +81,13 @@ export class LegTable extends SpeakingElement {
             </button>`
           : nothing
       }
+      ${this.#streams()}
     `;
+  }
+
+  #streams() {
+    if (!this.streamPlaces) return nothing;
+    return html`<homeleg-leg-streams .route=${this.route} .places=${this.streamPlaces}></homeleg-leg-streams>`;
   }
 
   #head(label: string, figure = true) {
@@ -144,10 +157,12 @@ export class LegTable extends SpeakingElement {
     return html`${waves}<span class="band">${headwind > 0 ? words.ahead(speed) : words.astern(speed)}</span>`;
   }
 
-  #stream({ stream }: LegPlan) {
+  #stream({ stream, streamPlaces = [] }: LegPlan) {
     const { measures: m } = this;
-    if (!stream || stream.rate < 0.02) return words.slack;
-    return html`${m.show('speed', stream.rate)}<span class="band">${words.towards(m.bearing(stream.setDeg))}</span>`;
+    const from =
+      streamPlaces.length > 0 ? html`<span class="band">${words.streamFrom(streamPlaces.join(', '))}</span>` : nothing;
+    if (!stream || stream.rate < 0.02) return html`${words.slack}${from}`;
+    return html`${m.show('speed', stream.rate)}<span class="band">${words.towards(m.bearing(stream.setDeg))}</span>${from}`;
   }
 
   #stop({ stop }: LegPlan) {

@@ -141,6 +141,8 @@ function dayInside(asked: Asked) {
     .conditions=${trip.conditions}
     .duration=${maker.plan?.time}
     .place=${trip.route.waypoints[0]}
+    .waypoints=${trip.route.waypoints}
+    .streamsOfWaters=${maker.waters?.streams}
     .forecastSource=${forecastSource}
     ?waters-told=${waters !== undefined}
     ?tidal=${tidal(waters)}

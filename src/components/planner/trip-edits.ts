@@ -3,6 +3,7 @@ import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
 import type { CraftEdited } from '../craft-form/craft-form.ts';
 import type { LoadEdited, StoreMoved } from '../deck-plan/deck-plan.ts';
 import type { FillEdited } from '../field/fill-field.ts';
+import type { StreamPicked } from '../leg-table/leg-streams.ts';
 import type { AdviceTaken } from '../load-advice/seat-advice.ts';
 import type { PolicyEdited } from '../reserve-form/reserve-form.ts';
 import type { RouteEdited } from '../route-map/route-map.ts';
@@ -12,6 +13,7 @@ import type { DepartureTaken } from '../start-times/start-times.ts';
 import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
 import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
+import { followedStreams } from './followed-streams.ts';
 import { seated } from './seated.ts';
 import type { TripOnScreen } from './trip-on-screen.ts';
 import { withBoat } from './with-boat.ts';
@@ -74,7 +76,20 @@ export class TripEdits {
   };
 
   readonly conditionsEdited = ({ detail }: ConditionsEdited): void => {
-    this.#screen.change({ ...this.#screen.trip, conditions: detail.conditions });
+    const { trip } = this.#screen;
+    const { conditions } = detail;
+    const route = followedStreams(trip.route, trip.conditions.streamPlaces, conditions.streamPlaces);
+    this.#screen.change({ ...trip, route, conditions });
+  };
+
+  readonly streamPicked = ({ detail: { waypoint, name } }: StreamPicked): void => {
+    const { trip } = this.#screen;
+    const waypoints = trip.route.waypoints.map((each, i) => {
+      if (i !== waypoint) return each;
+      const { streamPlace: _, ...rest } = each;
+      return name === undefined ? rest : { ...rest, streamPlace: name };
+    });
+    this.#screen.change({ ...trip, route: { ...trip.route, waypoints } });
   };
 
   readonly policyEdited = ({ detail }: PolicyEdited): void => {

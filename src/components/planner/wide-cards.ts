@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { WatersFile } from '../../core/route/shapes.ts';
+import type { Waters } from '../../core/route/waters.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
@@ -38,6 +39,9 @@ export function wideCards({ cards, screen, edits, maker, waters: file, measures,
         .plan=${plan}
         .measures=${measures}
         .departure=${entered.conditions.departure}
+        .route=${entered.route}
+        .streamPlaces=${entered.conditions.stream === 'by-tide' ? streamNames(entered, waters) : undefined}
+        @stream-picked=${edits.streamPicked}
       ></homeleg-leg-table>`,
     ),
     cards.wide(
@@ -83,4 +87,9 @@ export function wideCards({ cards, screen, edits, maker, waters: file, measures,
       ></homeleg-saved>`,
     ),
   ];
+}
+
+/** Names of the places whose stream a leg can take, one's own first. */
+function streamNames({ conditions }: Trip, waters: Waters | undefined): readonly string[] {
+  return [...new Set([...(conditions.streamPlaces ?? []), ...(waters?.streams ?? [])].map(({ name }) => name))];
 }

@@ -25,6 +25,7 @@ import type * as planner from './en-planner.ts';
 import type * as saved from './en-saved.ts';
 import type * as share from './en-share.ts';
 import type * as site from './en-site.ts';
+import type * as streams from './en-streams.ts';
 import type * as trials from './en-trials.ts';
 import type * as units from './en-units.ts';
 import type * as water from './en-water.ts';
@@ -58,6 +59,7 @@ type Modules = typeof curve &
   typeof saved &
   typeof share &
   typeof site &
+  typeof streams &
   typeof trials &
   typeof units &
   typeof water &

@@ -59,7 +59,7 @@ const strongestRunSchema = v.strictObject({
   springs: between(0, 10),
   neaps: between(0, 10),
 });
-const streamPlaceSchema = v.strictObject({
+export const streamPlaceSchema = v.strictObject({
   name: text,
   lat: between(-85, 85),
   lon: between(-180, 180),
