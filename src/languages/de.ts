@@ -321,6 +321,11 @@ export const words: Catalogue = {
         `Bei Strom von ${m.show('speed', value)} ${sides} (jetzt ${m.show('speed', now)})`,
       sea: (sides, { value, now }, m) =>
         `Bei Wellen von ${m.show('length', value)} ${sides} (jetzt ${m.show('length', now)})`,
+      departure: (_sides, { value, from, direction }, m) => {
+        const way = direction === 'down' ? 'früher' : 'später';
+        if (value === 0) return `Bei jeder Abfahrt ${way}`;
+        return `Bei Abfahrt ${from === 'no-go' ? '' : 'mehr als '}${m.time(Math.abs(value))} ${way}`;
+      },
       fill: (sides, { value, now }, m, store) =>
         `Ist der ${holder(store)} zu ${m.show('share', value)} ${sides} gefüllt (jetzt ${m.show('share', now)})`,
     },
@@ -436,6 +441,9 @@ export const words: Catalogue = {
     range: (oneWay, outAndHome) =>
       `Reichweite bei dieser Geschwindigkeit, Reserve bleibt: ${oneWay} einfach oder ${outAndHome} hin und ebenso zurück.`,
     turnBack: (distance, clock) => `Letzter Punkt zum Umkehren auf demselben Weg: nach ${distance}, ${clock}.`,
+    turnSlow: (distance, clock) =>
+      `Mit der sparsamsten Fahrt reicht die Reserve noch ab ${distance}, ${clock}, nach Hause.`,
+    turnSlowAnywhere: 'Mit der sparsamsten Fahrt reicht die Reserve von überall auf dieser Route nach Hause.',
     turnBeyond: (distance) => `Bis ${distance} vom Start ginge es weiter, bevor umzukehren ist.`,
     fillNeeded: (store, share) => `${holder(store)} für diese Fahrt mindestens ${share} voll.`,
     fullNotEnough: (store) => `Ein voller ${holder(store)} reicht für diese Fahrt nicht.`,
@@ -1450,6 +1458,9 @@ export const words: Catalogue = {
     turnOnRoute: (time) => `Spätestens um ${time} umkehren, sonst ist die Reserve gebrochen.`,
     turnGoOn: (time) => `Ab ${time} bräche der Rückweg auf demselben Weg die Reserve; weiterfahren lässt sie ganz.`,
     turnBeyond: (time) => `Erreicht um ${time}, jenseits der geplanten Umkehr: die ganze Fahrt passt.`,
+    turnSlow: (distance, time) =>
+      `Mit der sparsamsten Fahrt reicht die Reserve noch ab ${distance}, um ${time}, nach Hause.`,
+    turnSlowAnywhere: 'Mit der sparsamsten Fahrt reicht die Reserve von überall auf dieser Route nach Hause.',
     turnAtStart: 'Von keinem Punkt dieser Route aus wäre die Rückkehr mit ganzer Reserve möglich.',
     turnNone: 'Die Route lässt sich so nicht fahren; einen solchen Punkt gibt es nicht.',
     halfway: (distance, time) => `Ab ${distance}, um ${time}, ist weiterfahren nicht länger als umkehren.`,
@@ -1875,8 +1886,8 @@ export const words: Catalogue = {
     thriftiest: 'Braucht am wenigsten',
     earliest: 'Am frühesten zurück mit Reserve',
     earliestThere: 'Am frühesten dort mit Reserve',
-    quietest: 'Am leisesten',
-    inPicture: { present: 'jetzt', thriftiest: 'sparsamst', earliest: 'frühest', quietest: 'leisest' },
+    lowestRevs: 'Niedrigste Drehzahl',
+    inPicture: { present: 'jetzt', thriftiest: 'sparsamst', earliest: 'frühest', lowestRevs: 'niedrigste Drehzahl' },
     allInPicture: 'alle drei',
     presentMixed: 'mit eigenen Geschwindigkeiten unterwegs',
     take: (speed) => `Mit ${speed} planen`,

@@ -330,6 +330,11 @@ export const words: Catalogue = {
         `Con corriente de ${m.show('speed', value)} ${limit} (ahora ${m.show('speed', now)})`,
       sea: (limit, { value, now }, m) =>
         `Con olas de ${m.show('length', value)} ${limit} (ahora ${m.show('length', now)})`,
+      departure: (_limit, { value, from, direction }, m) => {
+        const way = direction === 'down' ? 'antes' : 'después';
+        if (value === 0) return `Si se sale algo ${way}`;
+        return `Si se sale ${from === 'no-go' ? '' : 'más de '}${m.time(Math.abs(value))} ${way}`;
+      },
       fill: (limit, { value, now }, m, store) =>
         `Con ${theHolder(store)} al ${m.show('share', value)} ${limit} (ahora ${m.show('share', now)})`,
     },
@@ -1294,6 +1299,9 @@ export const words: Catalogue = {
     turnOnRoute: (time) => `Dar la vuelta como muy tarde ${at(time)}, o se rompe la reserva.`,
     turnGoOn: (time) => `Volver por el mismo camino ${at(time)} o después rompería la reserva; seguir la mantiene.`,
     turnBeyond: (time) => `Se alcanza ${at(time)}, más allá de donde se piensa dar la vuelta: cabe la travesía entera.`,
+    turnSlow: (distance, time) =>
+      `A la velocidad más económica la reserva aún alcanza para volver desde ${distance}, ${at(time)}.`,
+    turnSlowAnywhere: 'A la velocidad más económica la reserva alcanza para volver desde cualquier punto de esta ruta.',
     turnAtStart: 'Desde ningún punto de esta ruta se volvería con la reserva intacta.',
     turnNone: 'La ruta no se puede navegar según lo previsto, así que no hay tal punto.',
     halfway: (distance, time) => `A partir de ${distance}, ${at(time)}, seguir no es más largo que volver.`,
@@ -1427,8 +1435,8 @@ export const words: Catalogue = {
     thriftiest: 'La que menos gasta',
     earliest: 'La vuelta más temprana con la reserva',
     earliestThere: 'La llegada más temprana con la reserva',
-    quietest: 'La más silenciosa',
-    inPicture: { present: 'ahora', thriftiest: 'menor gasto', earliest: 'antes', quietest: 'más silenciosa' },
+    lowestRevs: 'Menos revoluciones',
+    inPicture: { present: 'ahora', thriftiest: 'menor gasto', earliest: 'antes', lowestRevs: 'menos revoluciones' },
     allInPicture: 'las tres',
     presentMixed: 'con velocidades propias por el camino',
     take: (speed) => `Prever ${speed}`,
@@ -3460,6 +3468,9 @@ export const words: Catalogue = {
     range: (oneWay, outAndHome) =>
       `Alcance a esta velocidad con la reserva guardada: ${oneWay} solo ida, o ${outAndHome} de ida y otro tanto de vuelta.`,
     turnBack: (distance, clock) => `Último punto para volver por donde se vino: a ${distance}, ${at(clock)}.`,
+    turnSlow: (distance, clock) =>
+      `A la velocidad más económica la reserva aún alcanza para volver desde ${distance}, ${clock}.`,
+    turnSlowAnywhere: 'A la velocidad más económica la reserva alcanza para volver desde cualquier punto de esta ruta.',
     turnBeyond: (distance) => `Se podría seguir hasta ${distance} de la salida antes de tener que dar la vuelta.`,
     fillNeeded: (store, share) =>
       store === 'fuel'

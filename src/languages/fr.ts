@@ -348,6 +348,11 @@ export const words: Catalogue = {
         `Avec un courant de ${m.show('speed', value)} ${side} (actuellement ${m.show('speed', now)})`,
       sea: (side, { value, now }, m) =>
         `Avec des vagues de ${m.show('length', value)} ${side} (actuellement ${m.show('length', now)})`,
+      departure: (_side, { value, from, direction }, m) => {
+        const way = direction === 'down' ? 'plus tôt' : 'plus tard';
+        if (value === 0) return `Si vous partez ${way}, même de peu`;
+        return `Si vous partez ${from === 'no-go' ? '' : 'plus de '}${m.time(Math.abs(value))} ${way}`;
+      },
       fill: (side, { value, now }, m, store) =>
         `Avec ${holder(store)} à ${m.show('share', value)} ${side} (actuellement ${m.show('share', now)})`,
     },
@@ -1338,6 +1343,10 @@ export const words: Catalogue = {
     turnGoOn: (time) =>
       `À partir de ${time}, revenir par le même chemin entamerait la réserve\u00a0; continuer la garde.`,
     turnBeyond: (time) => `Atteint à ${time}, au-delà de votre demi-tour prévu\u00a0: la sortie entière passe.`,
+    turnSlow: (distance, time) =>
+      `À la vitesse la plus économique, la réserve suffit encore pour rentrer depuis ${distance}, à ${time}.`,
+    turnSlowAnywhere:
+      'À la vitesse la plus économique, la réserve suffit pour rentrer de n’importe quel point de cette route.',
     turnAtStart: 'D’aucun endroit de cette route vous ne rentreriez avec la réserve entière.',
     turnNone: 'La route ne peut pas être parcourue comme prévu, il n’y a donc pas de tel point.',
     halfway: (distance, time) =>
@@ -1764,12 +1773,12 @@ export const words: Catalogue = {
     thriftiest: 'Utilise le moins',
     earliest: 'Rentre le plus tôt avec la réserve',
     earliestThere: 'Arrive le plus tôt avec la réserve',
-    quietest: 'Le plus calme',
+    lowestRevs: 'Régime le plus bas',
     inPicture: {
       present: 'maintenant',
       thriftiest: 'le moins',
       earliest: 'le plus tôt',
-      quietest: 'le plus calme',
+      lowestRevs: 'régime le plus bas',
     },
     allInPicture: 'les trois',
     presentMixed: 'avec des vitesses propres en chemin',
@@ -3551,6 +3560,10 @@ export const words: Catalogue = {
     range: (oneWay, outAndHome) =>
       `Autonomie à cette vitesse, réserve gardée\u00a0: ${oneWay} en aller simple, ou ${outAndHome} à l’aller et autant au retour.`,
     turnBack: (distance, clock) => `Dernier point pour revenir par le même chemin\u00a0: après ${distance}, ${clock}.`,
+    turnSlow: (distance, clock) =>
+      `À la vitesse la plus économique, la réserve suffit encore pour rentrer depuis ${distance}, ${clock}.`,
+    turnSlowAnywhere:
+      'À la vitesse la plus économique, la réserve suffit pour rentrer de n’importe quel point de cette route.',
     turnBeyond: (distance) => `Vous pourriez aller jusqu’à ${distance} du départ avant de devoir faire demi-tour.`,
     fillNeeded: (store, share) => `Minimum de ${bare(store)} pour cette sortie\u00a0: ${share} du plein.`,
     fullNotEnough: (store) =>

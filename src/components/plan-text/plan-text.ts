@@ -107,6 +107,11 @@ function margins(plan: Plan, trip: Trip, m: Measures): string[] {
         : words.turnBeyond(m.show('distance', turnBack.distance)),
     );
   }
+  const slow = plan.turnBackSlow;
+  if (slow) {
+    const clock = m.clock(trip.conditions.departure, slow.time);
+    lines.push(slow.onRoute ? words.turnSlow(m.show('distance', slow.distance), clock) : words.turnSlowAnywhere);
+  }
   lines.push(payloadText(plan.payload, m, plan.store));
   if (plan.fillNeeded !== undefined) {
     lines.push(words.fillNeeded(plan.store, m.show('share', plan.fillNeeded)));

@@ -53,6 +53,7 @@ export function answerColumn({ trip, maker, measures, announcement, fixWanted, a
       <h2>${words.details}</h2>
       <homeleg-trip-details
         .plan=${plan}
+        .shifts=${maker.shifts}
         .conditions=${trip.conditions}
         .measures=${measures}
         .departure=${departure}

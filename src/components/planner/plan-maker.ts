@@ -2,8 +2,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Curve } from '../../core/curve/shapes.ts';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
-import { planInSteps, planTrip } from '../../core/trip/plan-trip.ts';
-import type { Plan, Trip } from '../../core/trip/shapes.ts';
+import { departuresInSteps, planInSteps, planTrip } from '../../core/trip/plan-trip.ts';
+import type { Plan, TippingValue, Trip } from '../../core/trip/shapes.ts';
 import { tripCurve } from '../../core/trip/trip-curve.ts';
 import type { Problem, Result } from '../../core/units/result.ts';
 import type { Measured } from './fitter.ts';
@@ -33,6 +33,9 @@ export class PlanMaker implements ReactiveController {
   curve: Curve | undefined;
   problems: readonly Problem[] = [];
   settled = true;
+  /** How far the departure may shift: known some time after the rest of the plan. */
+  shifts: readonly TippingValue[] = [];
+  #shifting: Generator<void, readonly TippingValue[]> | undefined;
   /** What the trials that the trip carries say of its boat. */
   measured: Measured | undefined;
   /** The trials could not be worked out: the plan is that of an unmeasured boat. */
@@ -58,6 +61,7 @@ export class PlanMaker implements ReactiveController {
   hostConnected(): void {
     // An element moved in its page goes on where it was taken out.
     if (!this.settled && this.#entered) this.make(this.#entered, this.#watersFile);
+    else this.#shift();
   }
 
   hostDisconnected(): void {
@@ -80,6 +84,7 @@ export class PlanMaker implements ReactiveController {
     this.#take();
     this.#renewCurve(trip);
     this.settled = false;
+    this.#shifting = undefined;
     clearTimeout(this.#timer);
     const steps = planInSteps(trip, this.#waters);
     this.#timer = setTimeout(() => this.#step(steps), REST);
@@ -102,8 +107,24 @@ export class PlanMaker implements ReactiveController {
     this.problems = result.ok ? [] : result.problems;
     this.plan = result.ok ? result.value : undefined;
     this.settled = true;
+    this.shifts = [];
+    this.#shifting = this.plan && this.#trip && departuresInSteps(this.#trip, this.#waters, this.plan);
     this.#host.requestUpdate();
     this.#told(this.plan);
+    this.#timer = setTimeout(() => this.#shift());
+  }
+
+  /** A quick plan for another hour between two breaths of the page, until it is known how far the departure may shift. */
+  #shift(): void {
+    const step = this.#shifting?.next();
+    if (!step) return;
+    if (!step.done) {
+      this.#timer = setTimeout(() => this.#shift());
+      return;
+    }
+    this.#shifting = undefined;
+    this.shifts = step.value;
+    if (this.shifts.length > 0) this.#host.requestUpdate();
   }
 
   /** Another trip with what its trials say of its boat; undefined while what works that out is on its way. */
@@ -151,7 +172,13 @@ export class PlanMaker implements ReactiveController {
       return;
     }
     this.plan = before
-      ? { ...result.value, payload: before.payload, tipping: before.tipping, fillNeeded: before.fillNeeded }
+      ? {
+          ...result.value,
+          payload: before.payload,
+          tipping: before.tipping,
+          fillNeeded: before.fillNeeded,
+          turnBackSlow: before.turnBackSlow,
+        }
       : result.value;
   }
 

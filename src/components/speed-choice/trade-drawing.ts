@@ -9,7 +9,7 @@ const SHAPES: Record<Mark, string> = {
   present: 'M0-9L9 0L0 9L-9 0Z',
   thriftiest: 'M0-7.5A7.5 7.5 0 1 1 0 7.5A7.5 7.5 0 1 1 0-7.5Z',
   earliest: 'M0-9L8.5 6.5H-8.5Z',
-  quietest: 'M-7-7H7V7H-7Z',
+  lowestRevs: 'M-7-7H7V7H-7Z',
 };
 
 export function markShape(mark: Mark): TemplateResult {

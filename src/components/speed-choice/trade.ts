@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/trip/shapes.ts';
 import type { SpeedChoice, SpeedChoices } from '../../core/trip/speed-choices.ts';
 
-export type Mark = 'present' | 'thriftiest' | 'earliest' | 'quietest';
+export type Mark = 'present' | 'thriftiest' | 'earliest' | 'lowestRevs';
 
 /** One point of the trade that is named; several names may meet in it. */
 export interface Marked {
@@ -24,7 +24,7 @@ export function marked(found: SpeedChoices, plan: Plan): readonly Marked[] {
     choice: undefined,
   };
   const named = new Map<number, Mark[]>();
-  for (const mark of ['thriftiest', 'earliest', 'quietest'] as const) {
+  for (const mark of ['thriftiest', 'earliest', 'lowestRevs'] as const) {
     const index = found[mark];
     if (index !== undefined) named.set(index, [...(named.get(index) ?? []), mark]);
   }

@@ -1,4 +1,4 @@
-import type { Plan } from '../../core/trip/shapes.ts';
+import type { Plan, TurnBack } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { payloadText, reserveRuleText } from '../words/en.ts';
 import { detailWords as words } from './words.ts';
@@ -38,19 +38,31 @@ function payloadFigure(plan: Plan, m: Measures): KeyFigure {
 }
 
 function turnFigure(plan: Plan, departure: string | undefined, m: Measures): KeyFigure {
-  const { turnBack, halfway, time, left, reserve } = plan;
+  const { turnBack, turnBackSlow, halfway, time, left, reserve } = plan;
   const title = words.turnBack;
   if (!turnBack || !Number.isFinite(time)) return { title, figure: '–', notes: [words.turnNone], tone: 'stop' };
   const figure = m.show('distance', turnBack.distance);
-  if (turnBack.onRoute && turnBack.distance <= 0) return { title, figure, notes: [words.turnAtStart], tone: 'stop' };
+  const slow = slowNote(turnBackSlow, departure, m);
+  if (turnBack.onRoute && turnBack.distance <= 0) {
+    return { title, figure, notes: [words.turnAtStart, ...slow], tone: 'stop' };
+  }
   const at = m.clock(departure, turnBack.time);
   // Round a loop there comes a point from which the way on is the short one.
   const fits = left.median >= reserve;
-  const notes = [turnBack.onRoute ? (fits ? words.turnGoOn(at) : words.turnOnRoute(at)) : words.turnBeyond(at)];
+  const notes = [
+    turnBack.onRoute ? (fits ? words.turnGoOn(at) : words.turnOnRoute(at)) : words.turnBeyond(at),
+    ...slow,
+  ];
   if (halfway?.onRoute) {
     notes.push(words.halfway(m.show('distance', halfway.distance), m.clock(departure, halfway.time)));
   }
   return { title, figure, notes };
+}
+
+function slowNote(slow: TurnBack | undefined, departure: string | undefined, m: Measures): readonly string[] {
+  if (!slow) return [];
+  if (!slow.onRoute) return [words.turnSlowAnywhere];
+  return [words.turnSlow(m.show('distance', slow.distance), m.clock(departure, slow.time))];
 }
 
 function rangeFigure({ range, reserve, reserveRule, store }: Plan, m: Measures): KeyFigure {

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
-import type { Assumption, Plan } from '../../core/trip/shapes.ts';
+import type { Assumption, Plan, TippingValue } from '../../core/trip/shapes.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
 import { conditionsLines } from '../conditions-form/conditions-lines.ts';
 import { define } from '../define.ts';
@@ -26,6 +26,8 @@ export class TripDetails extends SpeakingElement {
   static override styles = [tokens, controls, tripDetailsStyles];
 
   @property({ attribute: false }) plan: Plan | undefined;
+  /** How far the departure may shift, which is known later than the plan. */
+  @property({ attribute: false }) shifts: readonly TippingValue[] = [];
   @property({ attribute: false }) measures: Measures = NAUTICAL;
   /** ISO 8601 with offset; without it times since departure. */
   @property() departure: string | undefined;
@@ -76,9 +78,10 @@ export class TripDetails extends SpeakingElement {
 
   #tipping(plan: Plan) {
     if (unsettled(plan)) return html`<p class="waiting">${words.unsettled}</p>`;
-    if (plan.tipping.length === 0) return html`<p>${words.tippingNone}</p>`;
+    const values = [...plan.tipping, ...this.shifts];
+    if (values.length === 0) return html`<p>${words.tippingNone}</p>`;
     return html`<ul>
-      ${plan.tipping.map((tipping) => html`<li>${tippingText(tipping, this.measures, plan.store)}.</li>`)}
+      ${values.map((tipping) => html`<li>${tippingText(tipping, this.measures, plan.store)}.</li>`)}
     </ul>`;
   }
 

@@ -12,6 +12,9 @@ export const detailWords = spoken('detailWords', {
   turnOnRoute: (time: string) => `Turn by ${time} at the latest, or the reserve is broken.`,
   turnGoOn: (time: string) => `From ${time} on, going back the same way would break the reserve; going on keeps it.`,
   turnBeyond: (time: string) => `Reached at ${time}, beyond where you mean to turn: the whole trip fits.`,
+  turnSlow: (distance: string, time: string) =>
+    `At the most economical speed the reserve still lasts home from ${distance}, at ${time}.`,
+  turnSlowAnywhere: 'At the most economical speed the reserve still lasts home from anywhere on this route.',
   turnAtStart: 'From nowhere on this route would you be home with the reserve whole.',
   turnNone: 'The route cannot be sailed as planned, so there is no such point.',
   halfway: (distance: string, time: string) =>

@@ -28,6 +28,9 @@ export const planTextWords = spoken('planTextWords', {
     `Range at this speed with the reserve kept: ${oneWay} one way, or ${outAndHome} out and the same home.`,
   turnBack: (distance: string, clock: string) =>
     `Last point to turn back the way you came: after ${distance}, ${clock}.`,
+  turnSlow: (distance: string, clock: string) =>
+    `At the most economical speed the reserve still lasts home from ${distance}, ${clock}.`,
+  turnSlowAnywhere: 'At the most economical speed the reserve still lasts home from anywhere on this route.',
   turnBeyond: (distance: string) => `You could go on to ${distance} from the start before you must turn.`,
   fillNeeded: (store: StoreKind, share: string) => `Least ${store} for this trip: ${share} of full.`,
   fullNotEnough: (store: StoreKind) => `A full ${store === 'fuel' ? 'tank' : 'battery'} is not enough for this trip.`,

@@ -255,7 +255,7 @@ export const assumptionWords = spoken<
     `Filling up on the way counts as planned${name && `: ${name}`}. What is told as left is the least on the whole way.`,
   'stream-by-tide': (_figure, name) => `Streams by the tide${name && `, taken from: ${name}`}. Indicative.`,
   'stream-spread': (_figure, name) =>
-    `${name}: hours worked out by rule from the strongest flood and ebb. Nothing of it that helps is counted, and it may run an hour earlier or later.`,
+    `${name ? `${name}: hours` : 'Hours'} worked out by rule from the strongest flood and ebb. Nothing of it that helps is counted, and it may run an hour earlier or later.`,
   fill: (figure, _name, store) =>
     `How full the ${holderOf(store)} is was not given${figure && `: counted as ${figure}`}.`,
   'fill-gauge': (figure, _name, store) =>
@@ -330,6 +330,11 @@ export const tippingWords = spoken('tippingWords', {
     stream: (side, { value, now }, m) =>
       `In a stream of ${m.show('speed', value)} ${side} (now ${m.show('speed', now)})`,
     sea: (side, { value, now }, m) => `In waves of ${m.show('length', value)} ${side} (now ${m.show('length', now)})`,
+    departure: (_side, { value, from, direction }, m) => {
+      const way = direction === 'down' ? 'earlier' : 'later';
+      if (value === 0) return `If you leave any ${way}`;
+      return `If you leave ${from === 'no-go' ? '' : 'more than '}${m.time(Math.abs(value))} ${way}`;
+    },
     fill: (side, { value, now }, m, store) =>
       `With the ${holderOf(store)} ${m.show('share', value)} full ${side} (now ${m.show('share', now)})`,
   } satisfies Record<TippingValue['knob'], TippingText>,

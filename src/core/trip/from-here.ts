@@ -1,4 +1,5 @@
 import { legBetween } from '../route/distance.ts';
+import { sailedLegs } from '../route/sailed-legs.ts';
 import type { LatLon, Waypoint } from '../route/shapes.ts';
 import { takeRound } from '../route/take-round.ts';
 import type { Waters } from '../route/waters.ts';
@@ -86,8 +87,8 @@ export function fromHere(trip: Trip, plan: Plan, waters: Waters | undefined, her
       plan: value,
     });
   };
-  add('go-on', onward(plan, place));
-  add('turn', backward(plan, place));
+  add('go-on', onward(trip, plan, place));
+  add('turn', backward(trip, plan, place));
   const usual = usualSpeed(plan);
   for (const { name, at } of landingsNear(waters, here.at)) {
     const via = waters ? roundTo(waters, here, at) : [];
@@ -150,16 +151,31 @@ function shareAlong(from: LatLon, to: LatLon, at: LatLon): number {
 
 const mix = (a: number, b: number, share: number): number => a + (b - a) * share;
 
-/** From here to the end, each stretch at its planned speed. */
-function onward({ legs }: Plan, { leg }: Place): Waypoint[] {
-  const rest = legs.slice(leg);
-  return [...rest.map(({ from, speedThroughWater }) => ({ ...from, speed: speedThroughWater })), rest.at(-1)!.to];
+/** From here to the end, each stretch at its planned speed, with the stops and fillings up that are still to come. */
+function onward({ route }: Trip, { legs }: Plan, { leg: here }: Place): Waypoint[] {
+  const drawn = sailedLegs(route).legs;
+  const way: Waypoint[] = [];
+  let reached: Partial<Waypoint> = {};
+  for (let i = here; i < legs.length; i++) {
+    const { from, leg, stop, speedThroughWater } = legs[i]!;
+    const { refill, streamPlace } = drawn[leg]!;
+    way.push({ ...from, ...reached, speed: speedThroughWater, ...(streamPlace !== undefined && { streamPlace }) });
+    // Of a leg cut in pieces the last one ends at the waypoint.
+    const ends = legs[i + 1]?.leg !== leg;
+    reached = { ...(stop > 0 && { stop }), ...(ends && refill !== undefined && { refill }) };
+  }
+  return [...way, { ...legs.at(-1)!.to, ...reached }];
 }
 
 /** From here to the start by the way out. */
-function backward({ legs }: Plan, { leg }: Place): Waypoint[] {
-  const done = legs.slice(0, leg + 1).reverse();
-  return [...done.map(({ to, speedThroughWater }) => ({ ...to, speed: speedThroughWater })), done.at(-1)!.from];
+function backward({ route }: Trip, { legs }: Plan, { leg: here }: Place): Waypoint[] {
+  const drawn = sailedLegs(route).legs;
+  const done = legs.slice(0, here + 1).reverse();
+  const way = done.map(({ to, leg, speedThroughWater }) => {
+    const { streamPlace } = drawn[leg]!;
+    return { ...to, speed: speedThroughWater, ...(streamPlace !== undefined && { streamPlace }) };
+  });
+  return [...way, done.at(-1)!.from];
 }
 
 /** The speed planned for most of the trip, m/s. */

@@ -4,7 +4,7 @@ import type { Run } from './sail.ts';
 import type { Amount } from './shapes.ts';
 import { withGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
-import { wayBack } from './turn-back.ts';
+import { easiestBack, wayBack } from './turn-back.ts';
 
 /** What must still be aboard, and by when, where a leg ends. Amounts kg or J, times s from departure. */
 export interface Minimum {
@@ -41,9 +41,7 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
   const keeping = (need: number): number => Math.max(need + reserve, need * doubt);
   const { mirrored, walked, stretches } = wayBack(prepared, run);
   const { varies } = prepared.around;
-  const easy = wayBack(prepared, run, 'best').stretches.map(({ needBack }, i) =>
-    varies ? needBack : Math.min(needBack, stretches[i]!.needBack),
-  );
+  const easy = easiestBack(prepared, run, stretches);
   const points = trip.route.waypoints;
   const closes = trip.route.shape !== 'one-way';
   const half = run.manoeuvring / 2;

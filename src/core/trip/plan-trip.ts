@@ -1,6 +1,7 @@
 import type { Waters } from '../route/waters.ts';
 import type { Result } from '../units/result.ts';
 import { assumptions } from './assumptions.ts';
+import { departureTipping } from './departure-tipping.ts';
 import { easierSpeed } from './easier-speed.ts';
 import { fillNeeded } from './fill-needed.ts';
 import type { FuelVerdict } from './fuel-verdict.ts';
@@ -16,15 +17,17 @@ import { payload } from './payload.ts';
 import type { Prepared } from './prepare.ts';
 import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
-import type { Payload, Plan, Trip } from './shapes.ts';
+import type { Payload, Plan, TippingValue, Trip } from './shapes.ts';
 import { usableDeviation, withGauge } from './spread.ts';
 import { type Standing, standingOf } from './standing.ts';
 import { tippingValues } from './tipping.ts';
-import { turnPoints } from './turn-back.ts';
+import { economicalTurn, turnPoints } from './turn-back.ts';
 
 export interface PlanOptions {
   /** Leave out payload, tipping values and the fill needed, which take most of the time. */
   readonly quick?: boolean;
+  /** How far the departure may shift belongs to the tipping values: it takes many plans. */
+  readonly departures?: boolean;
   /** Factor on every consumption, for a trip under way that has used more than planned; quick plans only. */
   readonly use?: number;
 }
@@ -54,7 +57,22 @@ export function planInSteps(trip: Trip, waters: Waters | undefined): Generator<v
 function* planSteps(trip: Trip, waters: Waters | undefined, options: PlanOptions): Generator<void, Result<Plan>> {
   const found = standingOf(trip, waters, options.use);
   if (!found.ok) return found;
-  return { ok: true, value: yield* planOf(found.value, options) };
+  const plan = yield* planOf(found.value, options);
+  if (!options.departures || options.quick) return { ok: true, value: plan };
+  const shifts = yield* departuresInSteps(trip, waters, plan);
+  return { ok: true, value: { ...plan, tipping: [...plan.tipping, ...shifts] } };
+}
+
+/** How far the departure of a planned trip may shift, for the end of its tipping values; each step is a quick plan. */
+export function departuresInSteps(
+  trip: Trip,
+  waters: Waters | undefined,
+  { verdict }: Plan,
+): Generator<void, readonly TippingValue[]> {
+  return departureTipping(trip, verdict, (other) => {
+    const found = planTrip(other, waters, { quick: true });
+    return found.ok ? found.value.verdict : undefined;
+  });
 }
 
 function* planOf(standing: Standing, options: PlanOptions): Generator<void, Plan> {
@@ -64,6 +82,8 @@ function* planOf(standing: Standing, options: PlanOptions): Generator<void, Plan
   const low = Math.min(needAt(spread, 0.1), run.need);
   const high = Math.max(needAt(spread, 0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
+  const slowTurn =
+    turns && !options.quick ? economicalTurn(prepared, run, usable - reserve, turns.turnBack) : undefined;
   if (!options.quick) yield;
   const filled = options.quick ? undefined : fillNeeded(prepared, fuel, humpSpeed);
   if (!options.quick) yield;
@@ -102,6 +122,7 @@ function* planOf(standing: Standing, options: PlanOptions): Generator<void, Plan
     time: run.time,
     legs: legPlans(prepared, run, usable, { low, high }),
     turnBack: turns?.turnBack,
+    turnBackSlow: slowTurn,
     halfway: turns?.halfway,
     range: run.possible ? ranges(prepared, run, usable - reserve) : { oneWay: 0, outAndHome: 0 },
     balance,

@@ -243,10 +243,10 @@ export interface Payload {
 }
 
 export interface TippingValue {
-  readonly knob: 'crew-mass' | 'consumption' | 'wind' | 'stream' | 'sea' | 'fill';
+  readonly knob: 'crew-mass' | 'consumption' | 'wind' | 'stream' | 'sea' | 'fill' | 'departure';
   readonly from: Verdict;
   readonly to: Verdict;
-  /** Value at which the verdict changes: kg of people and gear, factor, m/s, m of wave height, share. */
+  /** Value at which the verdict changes: kg of people and gear, factor, m/s, m of wave height, share, s left later. */
   readonly value: number;
   /** The value now. */
   readonly now: number;
@@ -317,6 +317,11 @@ export interface Plan {
   readonly time: number;
   readonly legs: readonly LegPlan[];
   readonly turnBack: TurnBack | undefined;
+  /**
+   * Beyond it, the last point from which the most economical speed still brings the boat home with the reserve whole;
+   * undefined where that is no farther, and in quick plans.
+   */
+  readonly turnBackSlow?: TurnBack | undefined;
   /** Where going on is as quick as turning back. */
   readonly halfway: TurnBack | undefined;
   /** At the planned speed on the outward heading, keeping the reserve, m. */

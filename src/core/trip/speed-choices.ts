@@ -1,6 +1,7 @@
 import type { Waters } from '../route/waters.ts';
 import { fuelVerdict } from './fuel-verdict.ts';
 import { heldProbability } from './holding.ts';
+import { judgeLight } from './judge-light.ts';
 import { prepare } from './prepare.ts';
 import type { Amount, Trip, Verdict } from './shapes.ts';
 
@@ -15,7 +16,9 @@ export interface SpeedChoice {
   readonly fuel: Verdict;
   /** That the drive holds it on every stretch: the least probability of all. */
   readonly held: number;
-  /** Largest throttle and revs on the way: how loud it is. */
+  /** Home in daylight, as far as a date tells. */
+  readonly lit: boolean;
+  /** Largest throttle and revs on the way. */
   readonly throttle: number;
   readonly rpm: number;
 }
@@ -23,10 +26,13 @@ export interface SpeedChoice {
 export interface SpeedChoices {
   /** Slowest first; only speeds the likely boat can hold. */
   readonly choices: readonly SpeedChoice[];
-  /** Least fuel or charge; earliest home with the reserve whole; quietest that is home in time. Indexes into `choices`. */
+  /**
+   * Least fuel or charge; earliest home with the reserve whole; and with the lowest revs that is home with it in time and
+   * in daylight: noise follows revs, and no more is known of it. Indexes into `choices`.
+   */
   readonly thriftiest: number | undefined;
   readonly earliest: number | undefined;
-  readonly quietest: number | undefined;
+  readonly lowestRevs: number | undefined;
 }
 
 /** Steps of the search up to a speed, m/s: finer where a step is much of the speed. And its ends. */
@@ -46,7 +52,8 @@ export function speedChoices(trip: Trip, waters: Waters | undefined): SpeedChoic
   const choices: SpeedChoice[] = [];
   for (const speed of tried()) {
     const stretches = prepared.stretches.map((stretch) => ({ ...stretch, speed }));
-    const { run, verdict, usable } = fuelVerdict({ ...prepared, stretches });
+    const fuel = fuelVerdict({ ...prepared, stretches });
+    const { run, verdict, usable } = fuel;
     if (!run.possible) continue;
     const boat = prepared.boatAt(run.scenario.batteryTemperatureC);
     const held = Math.min(...run.sailed.map((s) => heldProbability(boat, s)));
@@ -58,17 +65,18 @@ export function speedChoices(trip: Trip, waters: Waters | undefined): SpeedChoic
       left: usable - run.need,
       fuel: verdict,
       held,
+      lit: judgeLight(prepared, fuel).every(({ level }) => level !== 'no-go'),
       throttle: Math.max(...run.sailed.map((s) => s.steady.drive.throttle)),
       rpm: Math.max(...run.sailed.map((s) => s.steady.drive.rpm)),
     });
   }
   const allowed = trip.policy.timeAllowed ?? Infinity;
-  const sound = (choice: SpeedChoice): boolean => choice.fuel !== 'no-go' && choice.time <= allowed;
+  const sound = (choice: SpeedChoice): boolean => choice.fuel !== 'no-go' && choice.time <= allowed && choice.lit;
   return {
     choices,
     thriftiest: best(choices, (choice) => (choice.time <= allowed ? -choice.need : undefined)),
     earliest: best(choices, (choice) => (sound(choice) ? -choice.time : undefined)),
-    quietest: best(choices, (choice) => (sound(choice) ? -choice.rpm : undefined)),
+    lowestRevs: best(choices, (choice) => (sound(choice) ? -choice.rpm : undefined)),
   };
 }
 

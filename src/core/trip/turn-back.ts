@@ -32,6 +32,33 @@ export function turnPoints(prepared: Prepared, run: Run, available: number): Tur
   };
 }
 
+/**
+ * The last point from which the way home keeps the reserve at the most economical speed, where it lies beyond the one at
+ * the speed planned; undefined where slowing down brings it no further. Not `onRoute`: it does from everywhere.
+ */
+export function economicalTurn(
+  prepared: Prepared,
+  run: Run,
+  available: number,
+  planned: TurnBack,
+): TurnBack | undefined {
+  if (!planned.onRoute) return undefined;
+  const { walked, stretches } = wayBack(prepared, run);
+  const easy = easiestBack(prepared, run, stretches);
+  const slow = stretches.map((stretch, i) => ({ ...stretch, needBack: easy[i]! }));
+  const turn = placed(lastOfSections(run, slow, available), walked, prepared);
+  return turn.distance > planned.distance || !turn.onRoute ? turn : undefined;
+}
+
+/** Needed for the way back over each stretch at the most economical speed, kg or J. */
+export function easiestBack(prepared: Prepared, run: Run, planned: readonly TurnStretch[]): readonly number[] {
+  // By the hour the slower way back meets other hours, so that it may need more.
+  const { varies } = prepared.around;
+  return wayBack(prepared, run, 'best').stretches.map(({ needBack }, i) =>
+    varies ? needBack : Math.min(needBack, planned[i]!.needBack),
+  );
+}
+
 /** The last point to turn; past a landing where the trip fills up, the one to be back there by. */
 function lastOfSections(
   { refills, manoeuvring }: Run,

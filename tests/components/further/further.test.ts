@@ -78,7 +78,12 @@ describe('the choice of speed as drawn', () => {
   it('names the trip as planned and each choice once, with all its names', () => {
     expect(points[0]!.marks).toEqual(['present']);
     expect(points[0]!.left).toBe(planned.value.left.median);
-    expect(points.flatMap(({ marks }) => marks).toSorted()).toEqual(['earliest', 'present', 'quietest', 'thriftiest']);
+    expect(points.flatMap(({ marks }) => marks).toSorted()).toEqual([
+      'earliest',
+      'lowestRevs',
+      'present',
+      'thriftiest',
+    ]);
     expect(new Set(points.map(({ choice }) => choice)).size).toBe(points.length);
   });
 

@@ -38,6 +38,16 @@ describe('keyFigures', () => {
     expect(figures(go)[1]!.notes).toContain('the whole trip fits');
   });
 
+  it('tells from where the most economical speed still brings the boat home with the reserve', () => {
+    const slow = { distance: 18_520, time: 3600, at: { lat: 10, lon: 20 }, onRoute: true };
+    expect(figures({ ...noGo, turnBackSlow: slow })[1]!.notes).toContain(
+      'At the most economical speed the reserve still lasts home from 10.0 NM, at 10:30.',
+    );
+    const anywhere = figures({ ...noGo, turnBackSlow: { ...slow, onRoute: false } })[1]!.notes;
+    expect(anywhere).toContain('from anywhere on this route');
+    expect(figures(noGo)[1]!.notes).not.toContain('economical');
+  });
+
   it('does not send a crew back round a loop whose way on keeps the reserve', () => {
     const loop = { ...go, turnBack: { distance: 9000, time: 1700, at: { lat: 10, lon: 20 }, onRoute: true } };
     expect(figures(loop)[1]!.notes).toContain(

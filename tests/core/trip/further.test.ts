@@ -129,19 +129,28 @@ it('what matters most of an unmeasured boat on calm water is the boat', () => {
 });
 
 describe.each(trips)('the choice of speed for %s', (_name, trip) => {
-  const { choices, thriftiest, earliest, quietest } = speedChoices(trip, haven());
+  const { choices, thriftiest, earliest, lowestRevs } = speedChoices(trip, haven());
 
   it('takes less time the faster, where no zone or sea holds the boat back', () => {
     for (let i = 1; i < choices.length; i++) expect(choices[i]!.time).toBeLessThanOrEqual(choices[i - 1]!.time + 1e-6);
   });
 
-  it('finds the thriftiest, the earliest that keeps the reserve, and the quietest', () => {
+  it('finds the thriftiest, the earliest that keeps the reserve, and the lowest revs', () => {
     const needs = choices.filter(({ time }) => time <= (trip.policy.timeAllowed ?? Infinity)).map(({ need }) => need);
     expect(choices[thriftiest!]!.need).toBe(Math.min(...needs));
     expect(choices[earliest!]!.fuel).not.toBe('no-go');
     expect(choices[earliest!]!.time).toBeLessThanOrEqual(choices[thriftiest!]!.time);
-    expect(choices[quietest!]!.rpm).toBeLessThanOrEqual(choices[earliest!]!.rpm);
+    expect(choices[lowestRevs!]!.rpm).toBeLessThanOrEqual(choices[earliest!]!.rpm);
   });
+});
+
+it('offers no lowest revs that come home in the dark', () => {
+  const late = { ...petrol, conditions: { ...petrol.conditions, departure: '2027-06-19T16:00:00-02:00' } };
+  const { choices, lowestRevs } = speedChoices(late, haven());
+  const dark = choices.filter(({ lit }) => !lit);
+  expect(dark.length).toBeGreaterThan(0);
+  expect(choices[lowestRevs!]!.lit).toBe(true);
+  for (const { rpm } of dark) expect(rpm).toBeLessThan(choices[lowestRevs!]!.rpm);
 });
 
 it('finds no slow boat a speed far below the one it is planned at with the reserve whole', () => {
@@ -200,6 +209,26 @@ describe('asked under way', () => {
     expect(way(gauge(leftHere), 'go-on', { homeward: true }).distance).toBeLessThan(
       way(gauge(leftHere), 'go-on').distance,
     );
+  });
+
+  it('a filling up still ahead counts, one that lies behind does not', () => {
+    const slip = petrol.route.waypoints[0]!;
+    const round = petrol.route.waypoints;
+    const again = { ...slip, stop: 1800, refill: 0.95 };
+    const twice = { ...petrol, route: { ...petrol.route, waypoints: [...round, again, ...round.slice(1)] } };
+    const whole = planned(twice);
+    const ask = (trip: Trip, where: typeof at) => {
+      const found = fromHere(trip, planned(trip), haven(), { at: where, time, fill: 0.7 });
+      if (!found.ok) throw new Error(found.problems[0]!.message);
+      return found.value.ways[0]!;
+    };
+    const { refill: _, ...unfilled } = again;
+    const dry = { ...petrol, route: { ...petrol.route, waypoints: [...round, unfilled, ...round.slice(1)] } };
+    const before = ask(twice, at);
+    expect(before.need).toBeLessThan(0.7 * ask(dry, at).need);
+    expect(before.margin).toBeGreaterThan(ask(dry, at).margin + 0.2 * whole.reserve);
+    // The stop is part of the time.
+    expect(before.plan.legs.some(({ stop }) => stop === 1800)).toBe(true);
   });
 
   it('names the nearest landings', () => {
