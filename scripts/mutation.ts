@@ -1,5 +1,5 @@
 /**
- * npm run mutation [-- FOLDER] [--sample N] [--seed N] [--at-once N] [--write]: small faults put into the core one by one;
+ * npm run mutation [-- FOLDER] [--sample N] [--seed N] [--at-once N] [--with core,regression] [--write]: small faults put into the core one by one;
  * does a test notice? A seeded sample of all folders, or all of one folder of src/core.
  */
 import { writeFileSync } from 'node:fs';
@@ -16,6 +16,8 @@ const { values, positionals } = parseArgs({
     sample: { type: 'string', default: '300' },
     seed: { type: 'string', default: '1' },
     'at-once': { type: 'string', default: '2' },
+    // Folders of tests; all if none is named.
+    with: { type: 'string' },
     write: { type: 'boolean', default: false },
   },
 });
@@ -35,7 +37,8 @@ console.log(
   `${mutants.length} of ${total} mutants, seed ${values.seed}. First a run that notes which tests reach which.`,
 );
 
-const reached = reaches(root, mutants);
+const folders = values.with?.split(',').map((name) => `tests/${name}/`) ?? [];
+const reached = reaches(root, mutants, folders);
 const outcomes = await tried(root, mutants, reached, {
   atOnce: Number(values['at-once']),
   told: (mutant, outcome, done) => {
@@ -44,7 +47,7 @@ const outcomes = await tried(root, mutants, reached, {
     console.log(`${done}/${mutants.length} ${why}: ${mutant.file}:${mutant.line} ${mutant.kind}`);
   },
 });
-const found = report(everything, mutants, outcomes, { seed: Number(values.seed), folder });
+const found = report(everything, mutants, outcomes, { seed: Number(values.seed), folder, tests: values.with });
 console.log(reportText(found));
 if (values.write) {
   writeFileSync(new URL('../shared/checks/mutation.json', import.meta.url), `${JSON.stringify(found, undefined, 1)}\n`);

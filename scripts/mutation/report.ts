@@ -28,6 +28,8 @@ function lineOf({ file, line }: Mutant): string {
 export interface Report {
   readonly about: string;
   readonly seed: number;
+  /** Folders of tests it was held against; absent: all. */
+  readonly tests?: string;
   readonly folders: readonly FolderScore[];
   readonly tried: number;
   readonly all: number;
@@ -58,7 +60,7 @@ export function report(
   everything: ReadonlyMap<string, readonly Mutant[]>,
   mutants: readonly Mutant[],
   outcomes: readonly Outcome[],
-  { seed, folder: only }: { seed: number; folder: string | undefined },
+  { seed, folder: only, tests }: { seed: number; folder: string | undefined; tests: string | undefined },
 ): Report {
   const folders = [...everything]
     .filter(([folder]) => only === undefined || folder === only)
@@ -85,6 +87,7 @@ export function report(
     about:
       'Small faults put into the core one by one, and how many of them a test noticed. Written by npm run mutation -- --write.',
     seed,
+    ...(tests !== undefined && { tests }),
     folders,
     tried: mutants.length,
     all,

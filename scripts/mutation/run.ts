@@ -27,19 +27,29 @@ function command(root: string, more: readonly string[]): readonly string[] {
   return [join(root, 'node_modules', 'vitest', 'vitest.mjs'), 'run', '--config', CONFIG, '--root', root, ...more];
 }
 
-/** Test files by mutant that reach it, quickest first, from one run of all tests. */
-export function reaches(root: string, mutants: readonly Mutant[]): readonly (readonly TestFile[])[] {
+/** Test files by mutant that reach it, quickest first, from one run of all tests or of those in some folders. */
+export function reaches(
+  root: string,
+  mutants: readonly Mutant[],
+  folders: readonly string[],
+): readonly (readonly TestFile[])[] {
   const folder = mkdtempSync(join(tmpdir(), 'homeleg-mutation-'));
   const order = join(folder, 'order.json');
   const notes = join(folder, 'reached.jsonl');
   writeFileSync(order, JSON.stringify({ mutants }));
-  const run = spawnSync(process.execPath, command(root, ['--silent', '--reporter=dot', '--testTimeout=300000']), {
-    cwd: root,
-    env: { ...process.env, HOMELEG_MUTATION: order, HOMELEG_REACHED: notes, NO_COLOR: '1' },
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  });
-  const failing = new Set([...run.stdout.matchAll(/FAIL\s+(\S+\.test\.ts)/g)].map((found) => found[1]!));
+  const run = spawnSync(
+    process.execPath,
+    command(root, ['--silent', '--reporter=dot', '--testTimeout=300000', ...folders]),
+    {
+      cwd: root,
+      env: { ...process.env, HOMELEG_MUTATION: order, HOMELEG_REACHED: notes, NO_COLOR: '1' },
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+    },
+  );
+  const failing = new Set(
+    [...`${run.stdout}${run.stderr}`.matchAll(/FAIL\s+(\S+\.test\.ts)/g)].map((found) => found[1]!),
+  );
   if (failing.size > 0) console.error(`These fail without a fault, so they are left out: ${[...failing].join(', ')}`);
   if (run.status !== 0 && failing.size === 0) throw new Error(`The tests do not run:\n${run.stderr.slice(-2000)}`);
   const files = readFileSync(notes, 'utf8')
