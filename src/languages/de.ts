@@ -1291,6 +1291,10 @@ export const words: Catalogue = {
     shoalDeep: (name, depth) => `${name}, mindestens ${depth}`,
     fromStart: (distance) => `${distance} vom Start`,
   },
+  arrowWords: {
+    wind: 'Wind zur Stunde der Fahrt: wohin er weht',
+    stream: 'Strom zur Stunde der Fahrt: wohin er setzt',
+  },
   outlineWords: {
     name: 'Wie weit von hier',
     from: 'Umsehen von',

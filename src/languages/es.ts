@@ -1132,6 +1132,10 @@ export const words: Catalogue = {
     shoalDeep: (name, depth) => `${name}, ${depth} como mínimo`,
     fromStart: (distance) => `a ${distance} de la salida`,
   },
+  arrowWords: {
+    wind: 'Viento a la hora de pasar: hacia dónde sopla',
+    stream: 'Corriente a la hora de pasar: hacia dónde va',
+  },
   outlineWords: {
     name: 'Alcance desde aquí',
     from: 'Mirar alrededor desde',

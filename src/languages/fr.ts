@@ -1171,6 +1171,10 @@ export const words: Catalogue = {
     shoalDeep: (name, depth) => `${name}, ${depth} au moins`,
     fromStart: (distance) => `à ${distance} du départ`,
   },
+  arrowWords: {
+    wind: 'Vent à l’heure du passage\u00a0: où il souffle',
+    stream: 'Courant à l’heure du passage\u00a0: où il porte',
+  },
   outlineWords: {
     name: 'Jusqu’où d’ici',
     from: 'Regarder autour de',

@@ -223,6 +223,111 @@ test('tides are typed too, and half of one does not count', async ({ page }) => 
     });
 });
 
+test('a place with a foul stream of one’s own is typed by keys, counts, is undone and is there after a reload', async ({
+  page,
+}) => {
+  const day = new Day(page);
+  await day.open();
+  await day.forecast();
+  await day.tideOfHaven();
+  const places = day.form.locator('homeleg-stream-places');
+  await expect(places.locator('summary', { hasText: '11 places of the local waters' })).toBeVisible();
+  await expect.poll(() => day.planner.reasons()).not.toContain('stream-unknown');
+  const before = (await day.planner.plan()).verdict;
+
+  await places.getByRole('button', { name: 'Add a place of your own' }).press('Enter');
+  const form = places.locator('homeleg-stream-place-form');
+  await expect(form.getByLabel('Name')).toBeFocused();
+  await page.keyboard.type('The Sill');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('46 north-ish');
+  await page.keyboard.press('Tab');
+  await expect(form.getByText(/A position such as/)).toBeVisible();
+  await expect(form.getByLabel('Position')).toHaveAttribute('aria-invalid', 'true');
+  await expect(form.getByLabel('Position')).toHaveValue('46 north-ish');
+  await form.getByLabel('Or that of a waypoint').selectOption({ index: 2 });
+  await expect(form.getByText(/A position such as/)).toHaveCount(0);
+  expect((await day.trip()).conditions.streamPlaces).toBeUndefined();
+
+  // Stronger than the boat is fast at the planned speed, across and against by turns.
+  const cells = form.locator('table.hours tbody input');
+  await cells.first().focus();
+  for (let hour = 0; hour < 13; hour++) {
+    for (const text of [String((hour * 30) % 360), '12', '11']) {
+      await page.keyboard.type(text);
+      await page.keyboard.press('Tab');
+    }
+  }
+  await expect(form.getByText('It counts.')).toBeVisible();
+  await expect
+    .poll(async () => (await day.trip()).conditions.streamPlaces)
+    .toMatchObject([{ name: 'The Sill', firstHour: -6 }]);
+
+  const legs = page.locator('#legs');
+  if ((await legs.getAttribute('open')) === null) await legs.locator('> summary').press('Enter');
+  const choices = page.locator('homeleg-leg-streams');
+  await choices.locator('summary').press('Enter');
+  await choices.getByLabel(/^Stream of leg 1/).selectOption({ label: 'The Sill' });
+  await expect.poll(async () => (await day.planner.plan()).verdict).toBe('no-go');
+  expect(before).not.toBe('no-go');
+
+  const undo = page.locator('homeleg-trip-tools').getByRole('button', { name: 'Undo' });
+  await undo.press('Enter');
+  await expect.poll(async () => (await day.planner.plan()).verdict).toBe(before);
+  await choices.getByLabel(/^Stream of leg 1/).selectOption({ label: 'The Sill' });
+  await expect.poll(async () => (await day.planner.plan()).verdict).toBe('no-go');
+  await expect(
+    page
+      .locator('homeleg-leg-table')
+      .getByText(/from The Sill/)
+      .first(),
+  ).toBeVisible();
+
+  // A new name goes along to the leg.
+  await form.getByLabel('Name').fill('The Weir');
+  await form.getByLabel('Name').press('Tab');
+  await expect(choices.getByLabel(/^Stream of leg 1/)).toHaveValue('=The Weir');
+  const kept = (await day.trip()).conditions.streamPlaces;
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('homeleg-trip') ?? ''))
+    .toContain('"streamPlace":"The Weir"');
+  await page.reload();
+  await expect.poll(async () => (await day.planner.plan())?.verdict).toBe('no-go');
+  expect((await day.trip()).conditions.streamPlaces).toEqual(kept);
+  expect(day.planner.complaints).toEqual([]);
+});
+
+test('streams by the hour come from a table, whose faults are told, and go into a file', async ({ page }) => {
+  const day = new Day(page);
+  await day.open();
+  await day.tideOfHaven();
+  const places = day.form.locator('homeleg-stream-places');
+  await places.locator('summary', { hasText: 'Take places from a file' }).press('Enter');
+  const taking = places.locator('homeleg-stream-import');
+  await taking.locator('summary', { hasText: 'Paste instead' }).press('Enter');
+  const rows = [
+    'place;lat;lon;hour;set;spring kn;neap kn',
+    'Far Gap;46,01;-32;-1;10;1;0,5',
+    'Far Gap;46,01;-32;0;10;x;0,1',
+  ];
+  await taking.getByLabel('The table as text').fill(rows.join('\n'));
+  await taking.getByRole('button', { name: 'Read it' }).press('Enter');
+  await expect(taking.getByText(/Row 3, spring kn/)).toBeVisible();
+  await expect(taking.getByRole('button', { name: 'Use this place' })).toHaveCount(0);
+  await taking.getByLabel('The table as text').fill(rows.join('\n').replace(';x;', ';0,2;'));
+  await taking.getByRole('button', { name: 'Read it' }).press('Enter');
+  await expect(taking.getByText(/Places: Far Gap\. Strongest stream in them: 1\.0/)).toBeVisible();
+  await taking.getByRole('button', { name: 'Use this place' }).press('Enter');
+  await expect
+    .poll(async () => (await day.trip()).conditions.streamPlaces)
+    .toMatchObject([{ name: 'Far Gap', lat: 46.01, lon: -32, firstHour: -1 }]);
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    places.getByRole('button', { name: 'Save your places as a file' }).press('Enter'),
+  ]);
+  expect(saved.suggestedFilename()).toBe('stream-places.json');
+});
+
 test('another departure is picked from the hours of the day, with the tide of its hour', async ({ page }) => {
   const day = new Day(page);
   await day.open();
@@ -261,6 +366,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await day.forecast();
     await day.tideOfHaven();
     await day.choose('homeleg-sea-field', 'From the wind');
+    await day.form.getByRole('button', { name: 'Add a place of your own' }).press('Enter');
+    await expect(day.form.locator('homeleg-stream-place-form').getByLabel('Name')).toBeFocused();
     await page.locator('#further > summary').press('Enter');
     await page.locator('homeleg-further details.start > summary').press('Enter');
     await expect(page.locator('homeleg-start-times').getByText(/Best answer|No departure/)).toBeVisible({

@@ -31,6 +31,10 @@ export const streamPlacesStyles = css`
     gap: 8px;
   }
 
+  .hours {
+    table-layout: fixed;
+  }
+
   .hours th,
   .hours td {
     padding: 2px 4px 2px 0;

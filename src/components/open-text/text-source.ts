@@ -57,9 +57,11 @@ export class TextSource extends SpeakingElement {
       </div>
       <details>
         <summary>${words.paste}</summary>
-        <label for="pasted">${words.pasteLabel}</label>
-        <textarea id="pasted" rows="4" spellcheck="false"></textarea>
-        <button type="button" @click=${() => this.#tell(this.pasted.value, words.pastedName)}>${words.read}</button>
+        <div>
+          <label for="pasted">${words.pasteLabel}</label>
+          <textarea id="pasted" rows="4" spellcheck="false"></textarea>
+          <button type="button" @click=${() => this.#tell(this.pasted.value, words.pastedName)}>${words.read}</button>
+        </div>
       </details>
       <p role="status" class="problem" ?hidden=${!message}>${message}</p>
     `;

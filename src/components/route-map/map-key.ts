@@ -21,7 +21,12 @@ const SIGNS = {
 type Sign = keyof typeof SIGNS;
 
 /** What the lines and patterns on the map mean, as far as they are on it. */
-export function mapKey(waters: WatersFile | undefined, legs: readonly LegPlan[] | undefined, outline: boolean) {
+export function mapKey(
+  waters: WatersFile | undefined,
+  legs: readonly LegPlan[] | undefined,
+  outline: boolean,
+  more: unknown = nothing,
+) {
   const kinds = new Set<string>(waters?.features.map((feature) => String(feature.properties?.kind)));
   if (kinds.has('route')) kinds.add('set-route');
   if (legs?.some((leg) => leg.part === 'out')) kinds.add('out');
@@ -34,6 +39,7 @@ export function mapKey(waters: WatersFile | undefined, legs: readonly LegPlan[] 
     <summary>${words.key}</summary>
     <ul>
       ${signs.map((sign) => html`<li><span class="sample ${sign}"></span>${words[SIGNS[sign]]}</li>`)}
+      ${more}
     </ul>
   </details>`;
 }

@@ -37,6 +37,7 @@ import { closes, roleOf, waypointNames } from './route-names.ts';
 import { scaleBar } from './scale-bar.ts';
 import { STREET_MAP, type TileState } from './tiles.ts';
 import { type EditKind, type RouteEdit, reversed } from './waypoint-edits.ts';
+import { WindAndStream } from './wind-and-stream.ts';
 import { mapWords as words } from './words.ts';
 
 export type RouteEdited = CustomEvent<RouteEdit>;
@@ -86,6 +87,7 @@ export class RouteMap extends SpeakingElement {
   #history = new RouteHistory();
   #view = new MapView();
   #howFar = new HowFar(this);
+  #flows = new WindAndStream(this);
   #drawing: Drawing | undefined;
   #drawn: { waypoints: readonly Waypoint[]; closed: boolean } | undefined;
   /** `legs` are those of the route before the last edit. */
@@ -132,7 +134,7 @@ export class RouteMap extends SpeakingElement {
     if (!layers) return;
     const has = (...names: string[]) => names.some((name) => changed.has(name));
     if (has('waters', 'measures')) layers.waters.draw(this.waters, this.measures);
-    if (has('legs', 'draft')) this.#drawLegs(layers);
+    if (has('legs', 'draft', 'trip')) this.#drawLegs(layers);
     if (has('turnBack', 'hazards')) layers.lines.drawMarks(this.turnBack, this.hazards);
     layers.tiles.show(this.#tileUrl);
     if (has('route', 'measures', 'selected')) this.#drawRoute(layers);
@@ -193,7 +195,7 @@ export class RouteMap extends SpeakingElement {
         }
       </div>
       ${this.#howFar.panel(this, this.#layers)}
-      ${failed ? nothing : mapKey(this.waters, this.legs, this.#howFar.shown)}
+      ${failed ? nothing : mapKey(this.waters, this.legs, this.#howFar.shown, this.#flows.key())}
     `;
   }
 
@@ -259,7 +261,9 @@ export class RouteMap extends SpeakingElement {
     const { editor, lines } = layers;
     const { legs } = this;
     const tooMany = editor.busy && (legs?.length ?? 0) > LIVE_LEGS;
-    lines.drawLegs(this.#legsStale || tooMany ? undefined : legs);
+    const drawn = this.#legsStale || tooMany ? undefined : legs;
+    lines.drawLegs(drawn);
+    this.#flows.draw(layers, this.#legsStale || editor.busy ? undefined : legs, this.trip);
   }
 
   #select(index: number | undefined): void {

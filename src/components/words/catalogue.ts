@@ -1,6 +1,7 @@
 import type * as curve from '../curve-plot/words.ts';
 import type * as fuelBar from '../fuel-bar/words.ts';
 import type * as legTable from '../leg-table/words.ts';
+import type * as arrows from '../route-map/arrow-words.ts';
 import type * as outline from '../route-map/outline-words.ts';
 import type * as map from '../route-map/words.ts';
 import type * as details from '../trip-details/words.ts';
@@ -31,7 +32,8 @@ import type * as units from './en-units.ts';
 import type * as water from './en-water.ts';
 import type * as waters from './en-waters.ts';
 
-type Modules = typeof curve &
+type Modules = typeof arrows &
+  typeof curve &
   typeof fuelBar &
   typeof legTable &
   typeof outline &
