@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import { publishedElements } from './scripts/package/published.ts';
 
 /** The elements for other sites: one small file per element to load, and the parts it asks for when they are shown. */
 export default defineConfig({
@@ -11,11 +12,7 @@ export default defineConfig({
     target: 'es2022',
     modulePreload: false,
     rolldownOptions: {
-      input: {
-        planner: 'src/components/planner/define.ts',
-        'reserve-check': 'src/components/reserve-check/define.ts',
-        checklist: 'src/components/checklist/define.ts',
-      },
+      input: Object.fromEntries(publishedElements().map(({ name, define }) => [name, define])),
       output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' },
     },
   },

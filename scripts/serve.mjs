@@ -84,7 +84,8 @@ async function open({ port, host, answer }) {
     }
   }
   const close = () => Promise.all(servers.map(end));
-  return { address: `http://${host ?? 'localhost'}:${port}/`, close };
+  // Port 0 asks for any that is free.
+  return { address: `http://${host ?? 'localhost'}:${servers[0].address().port}/`, close };
 }
 
 function end(server) {

@@ -80,10 +80,26 @@ const steps = [
     counts: () => browserCounts(browserReport),
     env: { HOMELEG_LONG: '1' },
   },
+  {
+    name: 'package',
+    title: 'The package, packed and installed by pages of other sites',
+    apart: true,
+    programs: [
+      [
+        packageFile('@playwright', 'test', 'cli.js'),
+        'test',
+        '--config=playwright.package.config.ts',
+        '--reporter=dot,json',
+      ],
+    ],
+    counts: () => browserCounts(browserReport),
+  },
 ];
 
 /** Steps that need the browser. */
-const SEES = ['browser', 'long'];
+const SEES = ['browser', 'long', 'package'];
+/** Of these, those that see the built site. */
+const SITE = ['browser', 'long'];
 
 const total = { passed: 0, failed: 0 };
 let stopping = false;
@@ -123,7 +139,7 @@ function chooseSteps(names) {
     throw new Error(`There is no step "${unknown[0]}". The steps are: ${steps.map((step) => step.name).join(', ')}.`);
   }
   // The browser sees the built site, so it is built anew for it.
-  const wanted = names.some((name) => SEES.includes(name)) ? [...names, 'build'] : names;
+  const wanted = names.some((name) => SITE.includes(name)) ? [...names, 'build'] : names;
   return names.length === 0 ? steps.filter((step) => !step.apart) : steps.filter((step) => wanted.includes(step.name));
 }
 

@@ -1,0 +1,77 @@
+import { FRAMEWORKS } from './frameworks.ts';
+import type { Module } from './modules.ts';
+import { languageTags, projectDescription, publishedElements } from './published.ts';
+
+/** package.json of the package: its entries, types first, what it needs, and which modules do something when loaded. */
+export function packageDescription(modules: readonly Module[], typePackages: ReadonlySet<string>) {
+  const { version, description, license, dependencies } = projectDescription();
+  const entry = (path: string) => ({ types: `./${path}.d.ts`, default: `./${path}.js` });
+  const elements = publishedElements();
+  return {
+    name: 'homeleg',
+    version,
+    description,
+    license,
+    keywords: ['boat', 'trip', 'fuel', 'reserve', 'web-component', 'custom-element'],
+    type: 'module',
+    exports: {
+      '.': entry('modules/core/index'),
+      './core': entry('modules/core/index'),
+      ...Object.fromEntries(
+        elements.flatMap(({ name }) => [
+          [`./${name}`, entry(`modules/components/${name}/${name}`)],
+          [`./${name}/define`, entry(`modules/components/${name}/define`)],
+        ]),
+      ),
+      ...Object.fromEntries(languageTags().map((tag) => [`./languages/${tag}`, entry(`modules/languages/${tag}`)])),
+      ...Object.fromEntries(FRAMEWORKS.map((name) => [`./${name}`, entry(`frameworks/${name}`)])),
+      './standalone': { types: './standalone/homeleg.d.ts', default: './standalone/homeleg.js' },
+      './embed/*': './embed/*',
+      './custom-elements.json': './custom-elements.json',
+      './package.json': './package.json',
+    },
+    customElements: 'custom-elements.json',
+    sideEffects: [...registering(modules), './standalone/homeleg.js', './embed/*.js'],
+    engines: { node: '>=20' },
+    dependencies: needed(modules, typePackages, dependencies),
+    peerDependencies: { react: '>=19', svelte: '>=5', vue: '>=3.4' },
+    peerDependenciesMeta: { react: { optional: true }, svelte: { optional: true }, vue: { optional: true } },
+  };
+}
+
+/** Modules that register an element when they are loaded; a bundler may leave out any other that is not used. */
+function registering(modules: readonly Module[]): readonly string[] {
+  return modules
+    .filter(({ code }) => /^define\("homeleg-|^(?:\w+\.)?addEventListener\(|^self\.onmessage/m.test(code))
+    .map(({ file }) => `./${file}`)
+    .sort();
+}
+
+/** Packages that the modules load or their types name. */
+function needed(
+  modules: readonly Module[],
+  typePackages: ReadonlySet<string>,
+  ours: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> {
+  const names = new Set<string>();
+  for (const { code } of modules) {
+    for (const [, name] of code.matchAll(
+      /(?:^import |^export .*? from |^import .*? from |\bimport\()["']([^."'][^"']*)["']/gm,
+    )) {
+      names.add(/^(@[^/]+\/)?[^/]+/.exec(name!)![0]);
+    }
+  }
+  const found = [...names].sort().map((name) => {
+    const version = ours[name];
+    if (!version) throw new Error(`${name} is used in the package and no dependency of the project`);
+    return [name, version] as const;
+  });
+  const types = [...typePackages]
+    .filter((name) => !names.has(name))
+    .map((name) => {
+      const version = projectDescription().devDependencies[`@types/${name}`];
+      if (!version) throw new Error(`types of the package name ${name}, which has none in the project`);
+      return [`@types/${name}`, version] as const;
+    });
+  return Object.fromEntries([...found, ...types]);
+}

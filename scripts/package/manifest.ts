@@ -1,0 +1,136 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { create, ts } from '@custom-elements-manifest/analyzer';
+import { litPlugin } from '@custom-elements-manifest/analyzer/src/features/framework-plugins/lit/lit.js';
+import type {
+  ClassDeclaration,
+  ClassField,
+  ClassMethod,
+  CustomElement,
+  Module,
+  Package,
+} from 'custom-elements-manifest/schema';
+import { publishedElements, root } from './published.ts';
+
+/** What all elements are made of; its comment tells of the custom properties of every one. */
+const BASE = 'src/components/language/speaking-element.ts';
+const TOKENS = 'src/components/theme/tokens.styles.ts';
+
+/** custom-elements.json: the published elements as their comments and types describe them, and nothing private. */
+export function elementsManifest(): Package {
+  const elements = publishedElements();
+  // The analyser settles a class by its base only after having read the base.
+  const read = analysed([BASE, ...elements.map(({ module }) => module)]);
+  const events = eventTypes();
+  const aliases = choices();
+  const modules = elements.map(({ tag, className, module }): Module => {
+    const declaration = read.modules
+      .find(({ path }) => path === module)
+      ?.declarations?.find((one) => one.kind === 'class' && one.name === className);
+    if (!declaration) throw new Error(`${module} has no class ${className}`);
+    const path = published(module);
+    const described = asPublished(declaration as Described, { tag, events, aliases });
+    return {
+      kind: 'javascript-module',
+      path,
+      declarations: [described],
+      exports: [
+        { kind: 'js', name: className, declaration: { name: className, module: path } },
+        { kind: 'custom-element-definition', name: tag, declaration: { name: className, module: path } },
+      ],
+    };
+  });
+  return { schemaVersion: '1.0.0', readme: 'README.md', modules };
+}
+
+function analysed(files: readonly string[]): Package {
+  const modules = files.map((file) =>
+    ts.createSourceFile(file, readFileSync(join(root, file), 'utf8'), ts.ScriptTarget.ES2022, true),
+  );
+  return create({ modules, plugins: litPlugin(), context: { dev: false } });
+}
+
+function published(source: string): string {
+  return source.replace(/^src\//, 'modules/').replace(/\.ts$/, '.js');
+}
+
+type Described = ClassDeclaration & CustomElement;
+
+interface Known {
+  readonly tag: string;
+  readonly events: ReadonlyMap<string, string>;
+  readonly aliases: ReadonlyMap<string, string>;
+}
+
+function asPublished(declaration: Described, { tag, events, aliases }: Known): Described {
+  const { members = [], attributes = [], ...rest } = declaration;
+  const open = members.filter(
+    (member) =>
+      member.privacy === undefined && !member.static && !member.name.startsWith('#') && member.name !== 'constructor',
+  );
+  const fields = open
+    .filter((member): member is ClassField => member.kind === 'field')
+    .map((field) => spelledOut(field, aliases));
+  const methods = open.filter((member): member is ClassMethod => member.kind === 'method');
+  const defaults = tokenDefaults();
+  return {
+    ...rest,
+    tagName: tag,
+    summary: rest.summary?.replace(/\s+/g, ' '),
+    members: [...fields, ...methods],
+    attributes: attributes.map((attribute) => {
+      const field = fields.find(({ name }) => name === attribute.fieldName);
+      return spelledOut({ ...attribute, description: attribute.description ?? field?.description }, aliases);
+    }),
+    events: rest.events?.map((event) => ({ ...event, type: { text: events.get(event.name) ?? event.type.text } })),
+    cssProperties: rest.cssProperties?.map((one) => ({ ...one, default: one.default ?? defaults.get(one.name) })),
+  };
+}
+
+/** A type of a few words with these in the place of its name; line breaks of a comment taken out. */
+function spelledOut<T extends { type?: { text: string }; description?: string }>(one: T, aliases: Known['aliases']): T {
+  const text = one.type && (aliases.get(one.type.text) ?? one.type.text);
+  return {
+    ...one,
+    ...(text && { type: { text } }),
+    ...(one.description && { description: one.description.replace(/\s*\n\s*/g, ' ') }),
+  };
+}
+
+/** Events by name with the type of each, as the elements tell TypeScript. */
+function eventTypes(): ReadonlyMap<string, string> {
+  const types = new Map<string, string>();
+  for (const file of globSync('src/components/**/*.ts', { cwd: root })) {
+    const [map] = /interface HTMLElementEventMap \{[^}]*\}/.exec(readFileSync(join(root, file), 'utf8')) ?? [];
+    for (const [, name, type] of map?.matchAll(/'([\w-]+)': (.+);/g) ?? []) types.set(name!, detailOf(file, type!));
+  }
+  return types;
+}
+
+/** The detail of an event spelled out where it is a type of the same file. */
+function detailOf(file: string, type: string): string {
+  const text = readFileSync(join(root, file), 'utf8');
+  const [, written] =
+    new RegExp(`export type ${type} = ([\\s\\S]*?);\\n(?=\\n|/\\*\\*|export|import|type|interface|const)`).exec(text) ??
+    [];
+  return (written ?? type).replace(/\s+/g, ' ');
+}
+
+/** Types that are a choice of a few words, by their name. */
+function choices(): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  for (const file of globSync('src/{components,core}/**/*.ts', { cwd: root })) {
+    for (const [, name, words] of readFileSync(join(root, file), 'utf8').matchAll(
+      /export type (\w+) =\s*\|?\s*('[\w-]*'(?:\s*\|\s*'[\w-]*')*);/g,
+    )) {
+      found.set(name!, words!.replace(/\s+/g, ' '));
+    }
+  }
+  return found;
+}
+
+/** Custom properties with the value that holds where a page sets none. */
+function tokenDefaults(): ReadonlyMap<string, string> {
+  const sheet = readFileSync(join(root, TOKENS), 'utf8');
+  return new Map([...sheet.matchAll(/var\((--homeleg-[\w-]+), (.+)\);/g)].map(([, name, value]) => [name!, value!]));
+}

@@ -1,0 +1,4 @@
+import { createApp } from 'vue';
+import Club from './club-page.vue';
+
+createApp(Club).mount('#page');
