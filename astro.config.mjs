@@ -1,16 +1,29 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import { build } from 'vite';
+import { elementsManifest } from './scripts/package/manifest.ts';
 import { finishSite } from './scripts/site/finish.ts';
 
 /** Where the site will stand; search engines and previews need whole addresses. */
 const site = process.env.HOMELEG_SITE || 'http://localhost:4321';
 
-/** Builds the elements for other sites beside the pages, into the folder `embed`. */
+/** Builds the elements for other sites into the folder `embed`, beside the page that tells of them. */
 const embed = {
   name: 'embed',
   hooks: {
-    'astro:build:done': () => build({ configFile: 'vite.embed.config.ts', logLevel: 'warn' }),
+    'astro:build:done': () =>
+      build({ configFile: 'vite.embed.config.ts', logLevel: 'warn', build: { emptyOutDir: false } }),
+  },
+};
+
+/** What the page about other sites tells of the elements, read from their source. */
+const reference = {
+  name: 'reference',
+  hooks: {
+    'astro:config:setup': ({ command, updateConfig }) => {
+      if (command === 'sync') return;
+      updateConfig({ vite: { define: { ELEMENTS: JSON.stringify(elementsManifest()) } } });
+    },
   },
 };
 
@@ -23,7 +36,7 @@ const finish = {
 export default defineConfig({
   site,
   output: 'static',
-  integrations: [embed, finish],
+  integrations: [reference, embed, finish],
   // The default drops the space before a link that starts a line.
   compressHTML: true,
   // Small scripts and sheets stay files, so that a host's strict content policy needs no exceptions.

@@ -1,3 +1,4 @@
+import ts from 'typescript';
 import { FRAMEWORKS } from './frameworks.ts';
 import type { Module } from './modules.ts';
 import { languageTags, projectDescription, publishedElements } from './published.ts';
@@ -31,7 +32,7 @@ export function packageDescription(modules: readonly Module[], typePackages: Rea
       './package.json': './package.json',
     },
     customElements: 'custom-elements.json',
-    sideEffects: [...registering(modules), './standalone/homeleg.js', './embed/*.js'],
+    sideEffects: [...acting(modules), './standalone/homeleg.js', './embed/*.js'],
     engines: { node: '>=20' },
     dependencies: needed(modules, typePackages, dependencies),
     peerDependencies: { react: '>=19', svelte: '>=5', vue: '>=3.4' },
@@ -39,12 +40,30 @@ export function packageDescription(modules: readonly Module[], typePackages: Rea
   };
 }
 
-/** Modules that register an element when they are loaded; a bundler may leave out any other that is not used. */
-function registering(modules: readonly Module[]): readonly string[] {
+/**
+ * Modules that do something when they are loaded: register an element, answer as a worker, add to the map library. A
+ * bundler may leave out any other that is not used.
+ */
+function acting(modules: readonly Module[]): readonly string[] {
   return modules
-    .filter(({ code }) => /^define\("homeleg-|^(?:\w+\.)?addEventListener\(|^self\.onmessage/m.test(code))
+    .filter(({ file, code }) => ts.createSourceFile(file, code, ts.ScriptTarget.ES2022).statements.some(acts))
     .map(({ file }) => `./${file}`)
     .sort();
+}
+
+function acts(statement: ts.Statement): boolean {
+  if (ts.isImportDeclaration(statement)) {
+    // What a module of ours does, it says for itself.
+    const from = (statement.moduleSpecifier as ts.StringLiteral).text;
+    return statement.importClause === undefined && !from.startsWith('.');
+  }
+  return !(
+    ts.isExportDeclaration(statement) ||
+    ts.isExportAssignment(statement) ||
+    ts.isVariableStatement(statement) ||
+    ts.isFunctionDeclaration(statement) ||
+    ts.isClassDeclaration(statement)
+  );
 }
 
 /** Packages that the modules load or their types name. */

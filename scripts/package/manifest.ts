@@ -23,13 +23,14 @@ export function elementsManifest(): Package {
   const read = analysed([BASE, ...elements.map(({ module }) => module)]);
   const events = eventTypes();
   const aliases = choices();
+  const constants = wordConstants();
   const modules = elements.map(({ tag, className, module }): Module => {
     const declaration = read.modules
       .find(({ path }) => path === module)
       ?.declarations?.find((one) => one.kind === 'class' && one.name === className);
     if (!declaration) throw new Error(`${module} has no class ${className}`);
     const path = published(module);
-    const described = asPublished(declaration as Described, { tag, events, aliases });
+    const described = asPublished(declaration as Described, { tag, events, aliases, constants });
     return {
       kind: 'javascript-module',
       path,
@@ -60,9 +61,10 @@ interface Known {
   readonly tag: string;
   readonly events: ReadonlyMap<string, string>;
   readonly aliases: ReadonlyMap<string, string>;
+  readonly constants: ReadonlyMap<string, string>;
 }
 
-function asPublished(declaration: Described, { tag, events, aliases }: Known): Described {
+function asPublished(declaration: Described, { tag, ...known }: Known): Described {
   const { members = [], attributes = [], ...rest } = declaration;
   const open = members.filter(
     (member) =>
@@ -70,7 +72,7 @@ function asPublished(declaration: Described, { tag, events, aliases }: Known): D
   );
   const fields = open
     .filter((member): member is ClassField => member.kind === 'field')
-    .map((field) => spelledOut(field, aliases));
+    .map((field) => spelledOut(field, known));
   const methods = open.filter((member): member is ClassMethod => member.kind === 'method');
   const defaults = tokenDefaults();
   return {
@@ -80,21 +82,40 @@ function asPublished(declaration: Described, { tag, events, aliases }: Known): D
     members: [...fields, ...methods],
     attributes: attributes.map((attribute) => {
       const field = fields.find(({ name }) => name === attribute.fieldName);
-      return spelledOut({ ...attribute, description: attribute.description ?? field?.description }, aliases);
+      return spelledOut({ ...attribute, description: attribute.description ?? field?.description }, known);
     }),
-    events: rest.events?.map((event) => ({ ...event, type: { text: events.get(event.name) ?? event.type.text } })),
+    events: rest.events?.map((event) => ({
+      ...event,
+      type: { text: known.events.get(event.name) ?? event.type.text },
+    })),
     cssProperties: rest.cssProperties?.map((one) => ({ ...one, default: one.default ?? defaults.get(one.name) })),
   };
 }
 
-/** A type of a few words with these in the place of its name; line breaks of a comment taken out. */
-function spelledOut<T extends { type?: { text: string }; description?: string }>(one: T, aliases: Known['aliases']): T {
-  const text = one.type && (aliases.get(one.type.text) ?? one.type.text);
+/** Types that are a choice of a few words and constants that are a word, in the place of their names. */
+function spelledOut<T extends { type?: { text: string }; default?: string; description?: string }>(
+  one: T,
+  { aliases, constants }: Pick<Known, 'aliases' | 'constants'>,
+): T {
+  const type = one.type && (aliases.get(one.type.text) ?? one.type.text);
+  const usual = one.default && (constants.get(one.default) ?? one.default);
   return {
     ...one,
-    ...(text && { type: { text } }),
+    ...(type && { type: { text: type } }),
+    // Of other constants nobody outside knows what they hold.
+    ...(usual && { default: /^[A-Z_]{3,}$/.test(usual) ? undefined : usual }),
     ...(one.description && { description: one.description.replace(/\s*\n\s*/g, ' ') }),
   };
+}
+
+/** Constants that are a word, by their name. */
+function wordConstants(): ReadonlyMap<string, string> {
+  const files = globSync('src/components/**/*.ts', { cwd: root });
+  return new Map(
+    files
+      .flatMap((file) => [...readFileSync(join(root, file), 'utf8').matchAll(/^export const ([A-Z_]+) = ('[^']*');/gm)])
+      .map(([, name, word]) => [name!, word!]),
+  );
 }
 
 /** Events by name with the type of each, as the elements tell TypeScript. */

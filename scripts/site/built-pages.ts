@@ -11,9 +11,9 @@ export interface BuiltPage {
   readonly listed: boolean;
 }
 
-/** The pages in the folder the site was built into, in order of their addresses; the elements' own folder has none. */
+/** The pages in the folder the site was built into, in order of their addresses. */
 export function builtPages(folder: string): readonly BuiltPage[] {
-  return globSync('**/*.html', { cwd: folder, exclude: (name) => name === 'embed' })
+  return globSync('**/*.html', { cwd: folder })
     .map((file) => {
       const html = parse(readFileSync(join(folder, file), 'utf8'));
       const path = `/${file.replaceAll('\\', '/')}`.replace(/index\.html$/, '');

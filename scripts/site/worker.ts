@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { build } from 'vite';
 
 /** Not for readers of the site: elements for other sites, what search engines and README ask for, the worker itself. */
-const LEFT_OUT = /^(embed|schemas)\/|^(sw\.js|robots\.txt|sitemap\.xml|planner\.png|preview\.png)$/;
+const LEFT_OUT = /^(embed\/(?!index\.html$)|schemas\/)|^(sw\.js|robots\.txt|sitemap\.xml|planner\.png|preview\.png)$/;
 
 /** All files of the built site that a reader may need, with what tells one version from another. */
 export function siteFiles(folder: string) {

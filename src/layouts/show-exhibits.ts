@@ -1,0 +1,33 @@
+import type { Policy } from '../core/trip/shapes.ts';
+
+const DEFINE = import.meta.glob('../components/*/define.ts');
+
+/** Starts each element of the gallery once it comes near, and sets what its page would set by a script. */
+export function showExhibits(root: ParentNode): void {
+  const near = new IntersectionObserver(
+    (seen) => {
+      for (const { isIntersecting, target } of seen) {
+        if (!isIntersecting) continue;
+        near.unobserve(target);
+        void start(target as HTMLElement);
+      }
+    },
+    { rootMargin: '200px' },
+  );
+  for (const frame of root.querySelectorAll('[data-exhibit]')) near.observe(frame);
+}
+
+async function start(frame: HTMLElement): Promise<void> {
+  const { tag = '', attributes = '[]', styles = '[]' } = frame.dataset;
+  await DEFINE[`../components/${tag.replace('homeleg-', '')}/define.ts`]?.();
+  const element = document.createElement(tag);
+  // What a reader keeps on this site is not for the gallery.
+  element.setAttribute('keep', 'none');
+  for (const [name, value] of JSON.parse(attributes) as [string, string][]) element.setAttribute(name, value);
+  for (const [name, value] of JSON.parse(styles) as [string, string][]) element.style.setProperty(name, value);
+  if (frame.dataset.exhibit === 'club') Object.assign(element, { tighten: HOUSE_RULE });
+  frame.replaceChildren(element);
+}
+
+/** As the snippet of the club has it. */
+const HOUSE_RULE: Partial<Policy> = { reserve: [{ kind: 'share', share: 0.5 }] };
