@@ -1,7 +1,9 @@
+import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import { build } from 'vite';
 import { elementsManifest } from './scripts/package/manifest.ts';
+import { builtIn, thirdPartyNotices } from './scripts/package/notices.ts';
 import { finishSite } from './scripts/site/finish.ts';
 
 /** Where the site will stand; search engines and previews need whole addresses. */
@@ -11,8 +13,11 @@ const site = process.env.HOMELEG_SITE || 'http://localhost:4321';
 const embed = {
   name: 'embed',
   hooks: {
-    'astro:build:done': () =>
-      build({ configFile: 'vite.embed.config.ts', logLevel: 'warn', build: { emptyOutDir: false } }),
+    'astro:build:done': async ({ dir }) => {
+      await build({ configFile: 'vite.embed.config.ts', logLevel: 'warn', build: { emptyOutDir: false } });
+      // Whoever copies the folder copies the licences of what is in it.
+      writeFileSync(new URL('embed/third-party-notices.txt', dir), thirdPartyNotices(builtIn()));
+    },
   },
 };
 

@@ -1,5 +1,5 @@
 import { globSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, posix } from 'node:path';
 import { create, ts } from '@custom-elements-manifest/analyzer';
 import { litPlugin } from '@custom-elements-manifest/analyzer/src/features/framework-plugins/lit/lit.js';
 import type {
@@ -12,15 +12,13 @@ import type {
 } from 'custom-elements-manifest/schema';
 import { publishedElements, root } from './published.ts';
 
-/** What all elements are made of; its comment tells of the custom properties of every one. */
-const BASE = 'src/components/language/speaking-element.ts';
 const TOKENS = 'src/components/theme/tokens.styles.ts';
 
 /** custom-elements.json: the published elements as their comments and types describe them, and nothing private. */
 export function elementsManifest(): Package {
   const elements = publishedElements();
   // The analyser settles a class by its base only after having read the base.
-  const read = analysed([BASE, ...elements.map(({ module }) => module)]);
+  const read = analysed([...new Set(elements.flatMap(({ module }) => [...basesOf(module), module]))]);
   const events = eventTypes();
   const aliases = choices();
   const constants = wordConstants();
@@ -41,7 +39,19 @@ export function elementsManifest(): Package {
       ],
     };
   });
-  return { schemaVersion: '1.0.0', readme: 'README.md', modules };
+  const whole: Package = { schemaVersion: '1.0.0', readme: 'README.md', modules };
+  // What is inherited names its source; outside only the published module is there.
+  return JSON.parse(JSON.stringify(whole).replace(/"\/?(src\/[\w/-]+\.ts)"/g, (_, source) => `"${published(source)}"`));
+}
+
+/** Modules of ours whose classes the one in this module builds on, the lowest first. */
+function basesOf(module: string): readonly string[] {
+  const text = readFileSync(join(root, module), 'utf8');
+  const [, base] = /export (?:abstract )?class \w+ extends (\w+)/.exec(text) ?? [];
+  const [, from] = new RegExp(`import \\{[^}]*\\b${base}\\b[^}]*\\} from '(\\.[^']+)'`).exec(text) ?? [];
+  if (!base || !from) return [];
+  const file = posix.join(posix.dirname(module), from);
+  return [...basesOf(file), file];
 }
 
 function analysed(files: readonly string[]): Package {

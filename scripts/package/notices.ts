@@ -1,6 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { root } from './published.ts';
+import { projectDescription, root } from './published.ts';
+
+/** Packages that the elements may hold; the rest of the project's are parts of the site alone. */
+export function builtIn(): readonly string[] {
+  return Object.keys(projectDescription().dependencies).filter((name) => !/^(workbox-|minisearch$)/.test(name));
+}
 
 interface Locked {
   readonly version: string;

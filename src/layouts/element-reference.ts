@@ -49,6 +49,12 @@ export function ofAll(references: readonly ElementReference[], kind: Kind): read
   );
 }
 
+/** A description with what stands between back-ticks marked as code, as HTML. */
+export function marked(text: string): string {
+  const safe = text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+  return safe.replace(/`([^`]+)`/g, '<code>$1</code>');
+}
+
 function referenceOf(element: CustomElement & { tagName: string }): ElementReference {
   const { tagName: tag } = element;
   const it = tag.replace('homeleg-', '').replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());

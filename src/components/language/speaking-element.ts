@@ -6,6 +6,24 @@ import { nearestLang } from './nearest-lang.ts';
 /**
  * An element that speaks the language of the nearest `lang` around it: whatever it renders, it renders in that language.
  * It appears once its words are there. Outside of rendering the language is that of the element touched last.
+ *
+ * @attr lang - language of words and figures, such as `de` or `de-AT`; without it, that of the nearest `lang` around
+ * @cssprop --homeleg-paper - ground of the element
+ * @cssprop --homeleg-raised - ground of cards, fields and buttons
+ * @cssprop --homeleg-ink - text
+ * @cssprop --homeleg-muted - hints and lesser text
+ * @cssprop --homeleg-line - rules between things
+ * @cssprop --homeleg-edge - borders of fields and buttons; 3:1 against the ground
+ * @cssprop --homeleg-accent - lines, links and pressed buttons; 4.5:1 against the ground
+ * @cssprop --homeleg-on-accent - text on the accent; 4.5:1 against it
+ * @cssprop --homeleg-go - the answer that the reserve holds, always with words
+ * @cssprop --homeleg-doubt - the answer that it is not sure enough, and warnings
+ * @cssprop --homeleg-stop - the answer that it does not fit, and faults
+ * @cssprop --homeleg-water - water on the map
+ * @cssprop --homeleg-land - land on the map
+ * @cssprop --homeleg-radius - corners
+ * @cssprop --homeleg-gap - space between things
+ * @cssprop --homeleg-font - typeface; without it, that of the page
  */
 export class SpeakingElement extends LitElement {
   #language: Language = ENGLISH;

@@ -58,10 +58,13 @@ export class Planner extends SpeakingElement {
   @property() waters: string = SHIPPED_WATERS;
   /** Address of map pictures with {z}, {x}, {y}; loaded only once the user asks for them or this is set. */
   @property() tiles = '';
+  /** Who made the map pictures, as their terms want it shown. */
   @property({ attribute: 'tiles-attribution' }) tilesAttribution = '';
   /** Address of a forecast of wind with {lat} and {lon}, and {from} and {to} if it wants them; asked only at a press. */
   @property({ attribute: 'forecast-source' }) forecastSource = '';
+  /** Where the map begins, as "latitude, longitude"; without it, at the waters or the route. */
   @property() center = '';
+  /** How close the map begins, 2 to 18. */
   @property({ type: Number }) zoom: number | undefined;
   /** Address of a boat profile: the measured boat to plan with. */
   @property() profile = '';

@@ -39,6 +39,7 @@ const LONGEST = 12 * 3600;
 export class ReserveCheck extends SpeakingElement {
   static override styles = [tokens, controls, reserveCheckStyles];
 
+  /** Units shown: nautical, metric or imperial. */
   @property() units: UnitSystem = 'metric';
   /** Rules and limits of the desk; they only tighten. */
   @property({ attribute: false }) tighten: Partial<Policy> = {};
