@@ -232,7 +232,7 @@ export const siteTexts: SiteTexts = {
     ],
     policy: 'Inhaltsrichtlinie',
     policyText:
-      'Läuft unter dieser strengen Richtlinie ohne Ausnahme: keine Skripte oder Stile im Text der Seite, kein <code>eval</code>. Die Adresse eigener Kartenbilder kommt zu <code>img-src</code>, die von Revier oder Vorhersage zu <code>connect-src</code>, und <code>worker-src ’self’</code> dazu, wenn lange Rechnungen neben der Seite laufen sollen; ohne das laufen sie in kleinen Stücken.',
+      "Läuft unter dieser strengen Richtlinie ohne Ausnahme: keine Skripte oder Stile im Text der Seite, kein <code>eval</code>. Die Adresse eigener Kartenbilder kommt zu <code>img-src</code>, die von Revier oder Vorhersage zu <code>connect-src</code>, und <code>worker-src 'self'</code> dazu, wenn lange Rechnungen neben der Seite laufen sollen; ohne das laufen sie in kleinen Stücken.",
     requests: 'Was es abruft',
     asked: [
       ['Eigene Teile', 'Aus dem kopierten Ordner, sobald sie gezeigt werden.'],

@@ -231,7 +231,7 @@ export const siteTexts = {
     ],
     policy: 'Content policy',
     policyText:
-      'Works under this strict policy and needs no exception: no inline scripts or styles, no <code>eval</code>. Add the address of your map pictures to <code>img-src</code> if you use any, that of waters or a forecast to <code>connect-src</code>, and <code>worker-src ’self’</code> if long sums should run beside the page; without it they run in small slices.',
+      "Works under this strict policy and needs no exception: no inline scripts or styles, no <code>eval</code>. Add the address of your map pictures to <code>img-src</code> if you use any, that of waters or a forecast to <code>connect-src</code>, and <code>worker-src 'self'</code> if long sums should run beside the page; without it they run in small slices.",
     requests: 'What it asks for',
     asked: [
       ['Its own parts', 'From the folder you copied, when they are shown.'],

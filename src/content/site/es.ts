@@ -232,7 +232,7 @@ export const siteTexts: SiteTexts = {
     ],
     policy: 'Política de contenido',
     policyText:
-      'Funciona bajo esta política estricta sin excepciones: sin scripts ni estilos en la página, sin <code>eval</code>. La dirección de imágenes de mapa propias va en <code>img-src</code>, la de un fichero de aguas o una previsión en <code>connect-src</code>, y <code>worker-src ’self’</code> si los cálculos largos deben ir junto a la página; sin ello van en trozos pequeños.',
+      "Funciona bajo esta política estricta sin excepciones: sin scripts ni estilos en la página, sin <code>eval</code>. La dirección de imágenes de mapa propias va en <code>img-src</code>, la de un fichero de aguas o una previsión en <code>connect-src</code>, y <code>worker-src 'self'</code> si los cálculos largos deben ir junto a la página; sin ello van en trozos pequeños.",
     requests: 'Lo que pide',
     asked: [
       ['Sus propias partes', 'A la carpeta copiada, cuando se muestran.'],

@@ -232,7 +232,7 @@ export const siteTexts: SiteTexts = {
     ],
     policy: 'Politique de contenu',
     policyText:
-      'Fonctionne sous cette politique stricte sans exception\u00a0: ni scripts ni styles dans la page, pas de <code>eval</code>. Ajoutez l’adresse de vos images de carte à <code>img-src</code>, celle d’un fichier d’eaux ou d’une prévision à <code>connect-src</code>, et <code>worker-src ’self’</code> si les longs calculs doivent tourner à côté de la page\u00a0; sinon ils avancent par petits morceaux.',
+      "Fonctionne sous cette politique stricte sans exception\u00a0: ni scripts ni styles dans la page, pas de <code>eval</code>. Ajoutez l’adresse de vos images de carte à <code>img-src</code>, celle d’un fichier d’eaux ou d’une prévision à <code>connect-src</code>, et <code>worker-src 'self'</code> si les longs calculs doivent tourner à côté de la page\u00a0; sinon ils avancent par petits morceaux.",
     requests: 'Ce qu’il demande',
     asked: [
       ['Ses propres parties', 'Au dossier copié, quand elles sont montrées.'],
