@@ -6,13 +6,13 @@ test('an element is chosen, seen, heard and copied', async ({ page, context }) =
   const live = page.locator('[data-live]');
   const markup = page.locator('[data-markup]');
   await expect(live.locator('homeleg-planner')).toContainText('No answer yet');
-  await page.getByLabel('Element', { exact: true }).selectOption('homeleg-checklist');
+  await page.locator('[name="element"]').selectOption('homeleg-checklist');
   await expect(live.locator('homeleg-checklist')).toContainText('There is no list');
   const list = page.locator('[data-for="homeleg-checklist"] [data-attribute="list"]');
   await list.fill('fuel');
   await list.press('Enter');
-  await page.getByLabel('Language').selectOption('de');
-  await page.getByLabel('Light or dark').selectOption('dark');
+  await page.locator('[name="lang"]').selectOption('de');
+  await page.locator('[name="scheme"]').selectOption('dark');
   await expect(markup).toHaveText(
     '<script type="module" src="/embed/checklist.js"></script>\n<homeleg-checklist list="fuel" lang="de"></homeleg-checklist>',
   );
@@ -27,7 +27,7 @@ test('an element is chosen, seen, heard and copied', async ({ page, context }) =
 
 test('a copied snippet works on a page of another site', async ({ page }) => {
   await page.goto('/embed/');
-  await page.getByLabel('Element', { exact: true }).selectOption('homeleg-load-table');
+  await page.locator('[name="element"]').selectOption('homeleg-load-table');
   const snippet = page.locator('[data-markup]');
   await expect(snippet).toContainText('load-table.js');
   const body = `<!doctype html><html lang="en"><title>A yard</title><main>${await snippet.textContent()}</main></html>`;
