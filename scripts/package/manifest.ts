@@ -96,7 +96,7 @@ function asPublished(declaration: Described, { tag, ...known }: Known): Describe
     }),
     events: rest.events?.map((event) => ({
       ...event,
-      type: { text: known.events.get(event.name) ?? event.type.text },
+      type: { text: known.events.get(event.name) ?? event.type?.text ?? 'CustomEvent' },
     })),
     cssProperties: rest.cssProperties?.map((one) => ({ ...one, default: one.default ?? defaults.get(one.name) })),
   };

@@ -52,7 +52,7 @@ export type WatersReady = CustomEvent<{ waters: WatersFile | undefined }>;
 /**
  * @summary Draws and checks a file of local waters: land, shoals, zones, landings, stream places and set routes, on a map
  * or in tables.
- * @fires waters-ready - the waters as they stand, undefined while they have errors
+ * @fires homeleg-waters-ready - the waters as they stand, undefined while they have errors
  */
 export class WatersEditor extends SpeakingElement {
   static override styles = [tokens, controls, watersEditorStyles];
@@ -253,7 +253,13 @@ export class WatersEditor extends SpeakingElement {
     this.doubts = undefined;
     const look = ++this.#looking;
     const waters = this.#waters;
-    this.dispatchEvent(new CustomEvent('waters-ready', { detail: { waters } }) satisfies WatersReady);
+    this.dispatchEvent(
+      new CustomEvent('homeleg-waters-ready', {
+        detail: { waters },
+        bubbles: true,
+        composed: true,
+      }) satisfies WatersReady,
+    );
     if (!waters || empty) return;
     whenIdle(async () => {
       const { chartDoubts } = await import('../../core/route/chart-doubts.ts');
