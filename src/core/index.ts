@@ -35,7 +35,18 @@ export type { BoatProfile, Run, Trials } from './trials/shapes.ts';
 export { fromHere, type Here } from './trip/from-here.ts';
 export { planInSteps, planTrip } from './trip/plan-trip.ts';
 export { rangeOutline } from './trip/range-outline.ts';
-export type { Assumption, Fix, LegPlan, Payload, Plan, Policy, Reason, ReserveRule, Trip, Verdict } from './trip/shapes.ts';
+export type {
+  Assumption,
+  Fix,
+  LegPlan,
+  Payload,
+  Plan,
+  Policy,
+  Reason,
+  ReserveRule,
+  Trip,
+  Verdict,
+} from './trip/shapes.ts';
 export { startTimes } from './trip/start-times.ts';
 export { tightened } from './trip/tightened.ts';
 export type { Problem, Result } from './units/result.ts';
