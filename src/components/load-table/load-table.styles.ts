@@ -50,10 +50,14 @@ export const loadTableStyles = css`
   }
 
   .jump {
+    width: 100%;
+  }
+
+  /* At hand while somebody fills in; over nothing else before that. */
+  .asks:focus-within .jump {
     position: sticky;
     inset-block-end: 10px;
     z-index: 1;
-    width: 100%;
     box-shadow: 0 4px 14px light-dark(rgb(16 32 31 / 0.25), rgb(0 0 0 / 0.5));
   }
 

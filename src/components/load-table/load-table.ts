@@ -2,7 +2,6 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { loadTable } from '../../core/compare/load-table.ts';
 import type { Seating } from '../../core/compare/seat-crew.ts';
 import type { LoadColumn, LoadTable as Table } from '../../core/compare/shapes.ts';
 import type { Hull } from '../../core/craft/shapes.ts';
@@ -28,6 +27,7 @@ import { AfterRest, type GoOn } from './after-rest.ts';
 import './closer-look.ts';
 import { loadTableStyles } from './load-table.styles.ts';
 import { type MeasuredBoat, openProfile } from './open-profile.ts';
+import { pieces } from './pieces.ts';
 import { loadIn, type NamedRow, type OtherLoad, rewritten, rowsOf } from './rows.ts';
 import type { SetupsEdited } from './setup-list.ts';
 import './setup-list.ts';
@@ -35,6 +35,7 @@ import { dataName } from '../words/en-data.ts';
 import { carriedTo, firstSetups, MOST_SETUPS, type SetupChoice } from './setups.ts';
 import { tableCsv } from './table-csv.ts';
 import { tableDrawing } from './table-drawing.ts';
+import { tableWork } from './table-work.ts';
 
 const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 const FIRST_HULL = 'catamaran-3-6';
@@ -408,13 +409,13 @@ export class LoadTable extends SpeakingElement {
   async #workOut(goOn: GoOn): Promise<void> {
     const [hull, rows, columns] = [this.#hull, this.#rows, this.#columns];
     const speed = this.speedKind === 'one' ? this.oneSpeed : undefined;
-    const question = { ...this.#setting(), speed };
-    const cells: Table['cells'][number][] = [];
-    for (const row of rows) {
-      cells.push(loadTable(hull, [row], columns, question).cells[0]!);
-      if (!(await goOn())) return;
-    }
-    this.shown = { table: { rows, columns, cells }, rows };
+    const cells = await pieces({
+      worker: () => new Worker(new URL('./table-worker.ts', import.meta.url), { type: 'module' }),
+      asked: { hull, rows, columns, question: { ...this.#setting(), speed } },
+      onPage: tableWork,
+      goOn,
+    });
+    if (cells) this.shown = { table: { rows, columns, cells }, rows };
   }
 
   #toTable(): void {

@@ -2,13 +2,13 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Curve } from '../../core/curve/shapes.ts';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
-import { departuresInSteps, planInSteps, planTrip } from '../../core/trip/plan-trip.ts';
+import { quickPlan } from '../../core/trip/quick-plan.ts';
 import type { Plan, TippingValue, Trip } from '../../core/trip/shapes.ts';
-import { tripCurve } from '../../core/trip/trip-curve.ts';
 import type { Problem, Result } from '../../core/units/result.ts';
 import type { Measured } from './fitter.ts';
 
 type Fitter = typeof import('./fitter.ts');
+type SlowFigures = typeof import('./slow-figures.ts');
 
 /** Rest after the last change before the slower figures (payload, tipping values) are worked out, ms. */
 const REST = 140;
@@ -16,8 +16,8 @@ const REST = 140;
 const SLICE = 8;
 
 /**
- * Makes plans: the verdict at once, the slower figures when the hand rests. Between the two the last slow figures stand
- * and `settled` is false.
+ * Makes plans: the verdict at once, the slower figures and the curve when the hand rests. Between the two the last slow
+ * figures stand and `settled` is false.
  */
 export class PlanMaker implements ReactiveController {
   readonly #host: ReactiveControllerHost;
@@ -41,6 +41,11 @@ export class PlanMaker implements ReactiveController {
   /** The trials could not be worked out: the plan is that of an unmeasured boat. */
   trialsFailed = false;
   #fitter: Fitter | undefined;
+  /** What works out the slower figures could not be loaded: the plan does without. */
+  slowFailed = false;
+  #slow: SlowFigures | undefined;
+  #made = 0;
+  #connected = false;
 
   /** `told` hears of each settled plan, or of its absence. */
   constructor(host: ReactiveControllerHost, told: (plan: Plan | undefined) => void) {
@@ -59,12 +64,14 @@ export class PlanMaker implements ReactiveController {
   }
 
   hostConnected(): void {
+    this.#connected = true;
     // An element moved in its page goes on where it was taken out.
     if (!this.settled && this.#entered) this.make(this.#entered, this.#watersFile);
     else this.#shift();
   }
 
   hostDisconnected(): void {
+    this.#connected = false;
     clearTimeout(this.#timer);
   }
 
@@ -79,15 +86,34 @@ export class PlanMaker implements ReactiveController {
       void this.#fetchFitter();
       return;
     }
-    const trip = this.#measure(entered);
-    this.#trip = trip;
+    this.#trip = this.#measure(entered);
     this.#take();
-    this.#renewCurve(trip);
     this.settled = false;
     this.#shifting = undefined;
     clearTimeout(this.#timer);
+    const made = ++this.#made;
+    this.#timer = setTimeout(() => void this.#goOn(made), REST);
+  }
+
+  /** The curve and the slower figures of the trip that was made last. */
+  async #goOn(made: number): Promise<void> {
+    try {
+      this.#slow ??= await import('./slow-figures.ts');
+      this.slowFailed = false;
+    } catch {
+      this.slowFailed = true;
+    }
+    const { planInSteps, tripCurve } = this.#slow ?? {};
+    const trip = this.#trip;
+    // Meanwhile another change may have come, or the element may have gone.
+    if (made !== this.#made || !trip || !this.#connected) return;
+    if (!planInSteps || !tripCurve) {
+      this.#settle(quickPlan(trip, this.#waters));
+      return;
+    }
+    this.#renewCurve(trip, tripCurve);
     const steps = planInSteps(trip, this.#waters);
-    this.#timer = setTimeout(() => this.#step(steps), REST);
+    this.#timer = setTimeout(() => this.#step(steps));
   }
 
   /** The slower figures a few milliseconds at a time; another change stops them. */
@@ -108,7 +134,7 @@ export class PlanMaker implements ReactiveController {
     this.plan = result.ok ? result.value : undefined;
     this.settled = true;
     this.shifts = [];
-    this.#shifting = this.plan && this.#trip && departuresInSteps(this.#trip, this.#waters, this.plan);
+    this.#shifting = this.plan && this.#trip && this.#slow?.departuresInSteps(this.#trip, this.#waters, this.plan);
     this.#host.requestUpdate();
     this.#told(this.plan);
     this.#timer = setTimeout(() => this.#shift());
@@ -165,7 +191,7 @@ export class PlanMaker implements ReactiveController {
   #take(): void {
     if (!this.#trip) return;
     const before = this.plan;
-    const result = planTrip(this.#trip, this.#waters, { quick: true });
+    const result = quickPlan(this.#trip, this.#waters);
     this.problems = result.ok ? [] : result.problems;
     if (!result.ok) {
       this.plan = undefined;
@@ -183,11 +209,12 @@ export class PlanMaker implements ReactiveController {
   }
 
   /** The curve does not depend on the route, so a dragged waypoint leaves it alone. */
-  #renewCurve(trip: Trip): void {
+  #renewCurve(trip: Trip, tripCurve: SlowFigures['tripCurve']): void {
     const { water, batteryTemperatureC } = trip.conditions;
     const now = [trip.craft, trip.load, water, batteryTemperatureC];
     if (now.every((part, i) => part === this.#curveFor[i])) return;
     this.#curveFor = now;
     this.curve = tripCurve(trip);
+    this.#host.requestUpdate();
   }
 }

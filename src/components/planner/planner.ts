@@ -1,4 +1,4 @@
-import { html, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
@@ -161,7 +161,7 @@ export class Planner extends SpeakingElement {
         ${notes(this.#screen, {
           waters: this.#waters.failed,
           trials: this.#maker.trialsFailed,
-          part: this.#parts.failed.size > 0,
+          part: this.#parts.failed.size > 0 || this.#maker.slowFailed,
         })}
         <div class="asks">
           ${questionCards({ ...shared, map: { tiles, tilesAttribution, center, zoom }, forecastSource, tighten })}
@@ -177,9 +177,13 @@ export class Planner extends SpeakingElement {
           })}
         </div>
         ${wideCards({ ...shared, prepared: this.#preparedTrip })}
-        <a class="strip" href="#answer" @click=${this.#toAnswer}>
-          <homeleg-answer compact .plan=${this.plan} .measures=${this.#measures}></homeleg-answer>
-        </a>
+        ${
+          this.plan
+            ? html`<a class="strip" href="#answer" @click=${this.#toAnswer}>
+                <homeleg-answer compact .plan=${this.plan} .measures=${this.#measures}></homeleg-answer>
+              </a>`
+            : nothing
+        }
       </div>
     `;
   }

@@ -10,6 +10,7 @@ import type { RouteEdited } from '../route-map/route-map.ts';
 import type { SavedOpened } from '../saved/saved.ts';
 import type { SpeedTaken } from '../speed-choice/speed-choice.ts';
 import type { DepartureTaken } from '../start-times/start-times.ts';
+import { afterPicture } from '../turn.ts';
 import type { RouteSettingsEdited } from '../waypoint-table/waypoint-table.ts';
 import { measuredWords } from '../words/en-measured.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
@@ -21,6 +22,8 @@ import { withBoat } from './with-boat.ts';
 /** What the parts of the planner report as edited, made a changed trip: one listener per event. */
 export class TripEdits {
   readonly #screen: TripOnScreen;
+  /** The route under a finger that goes on moving. */
+  #moving: RouteEdited['detail']['waypoints'] | undefined;
 
   constructor(screen: TripOnScreen) {
     this.#screen = screen;
@@ -28,9 +31,28 @@ export class TripEdits {
 
   readonly routeEdited = (event: RouteEdited): void => {
     event.stopPropagation();
-    const { trip } = this.#screen;
-    this.#screen.change({ ...trip, route: { ...trip.route, waypoints: event.detail.waypoints as Waypoint[] } });
+    const { waypoints, live } = event.detail;
+    if (!live) {
+      this.#moving = undefined;
+      this.#routeDrawn(waypoints);
+      return;
+    }
+    // The map has drawn it already: the picture goes before what the plan says of it, and of several moves the last.
+    const waits = this.#moving !== undefined;
+    this.#moving = waypoints;
+    if (!waits) void afterPicture().then(() => this.#moved());
   };
+
+  #moved(): void {
+    const waypoints = this.#moving;
+    this.#moving = undefined;
+    if (waypoints) this.#routeDrawn(waypoints);
+  }
+
+  #routeDrawn(waypoints: RouteEdited['detail']['waypoints']): void {
+    const { trip } = this.#screen;
+    this.#screen.change({ ...trip, route: { ...trip.route, waypoints: waypoints as Waypoint[] } });
+  }
 
   readonly settingsEdited = ({ detail }: RouteSettingsEdited): void => {
     const { trip } = this.#screen;

@@ -89,17 +89,22 @@ function landingLabel({ geometry, properties }: LandingFeature): MapLabel {
 export function insidePoint(ring: readonly Position[], share: number): LatLon | undefined {
   let south = Infinity;
   let north = -Infinity;
-  for (const [, lat = 0] of ring) {
-    south = Math.min(south, lat);
-    north = Math.max(north, lat);
+  // By index: coasts are long, and this is among the first things a phone does.
+  for (let i = 0; i < ring.length; i++) {
+    const lat = ring[i]![1] ?? 0;
+    if (lat < south) south = lat;
+    if (lat > north) north = lat;
   }
   // A hair off, so that the line runs through no vertex of a square grid.
   const lat = south + (north - south) * share + 1e-9;
   const crossings: number[] = [];
   for (let i = 1; i < ring.length; i++) {
-    const [lon1 = 0, lat1 = 0] = ring[i - 1]!;
-    const [lon2 = 0, lat2 = 0] = ring[i]!;
-    if (lat1 > lat !== lat2 > lat) crossings.push(lon1 + ((lat - lat1) / (lat2 - lat1)) * (lon2 - lon1));
+    const lat1 = ring[i - 1]![1] ?? 0;
+    const lat2 = ring[i]![1] ?? 0;
+    if (lat1 > lat === lat2 > lat) continue;
+    const lon1 = ring[i - 1]![0] ?? 0;
+    const lon2 = ring[i]![0] ?? 0;
+    crossings.push(lon1 + ((lat - lat1) / (lat2 - lat1)) * (lon2 - lon1));
   }
   crossings.sort((a, b) => a - b);
   let best: LatLon | undefined;

@@ -8,6 +8,7 @@ import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
+import { turn } from '../turn.ts';
 import { parsePosition } from '../units/coordinates.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -112,6 +113,7 @@ export class RouteMap extends SpeakingElement {
     begin: (map, leaflet) => this.#begin(map, leaflet),
     end: () => {
       this.#layers?.editor.end();
+      this.#layers?.waters.end();
       this.#layers = undefined;
     },
   });
@@ -208,11 +210,13 @@ export class RouteMap extends SpeakingElement {
     map.on('moveend', () => this.requestUpdate());
     this.#layers = layers;
     this.#drawn = undefined;
-    layers.waters.draw(this.waters, this.measures);
     this.#drawLegs(layers);
     layers.lines.drawMarks(this.turnBack, this.hazards);
     this.#drawRoute(layers);
     layers.tiles.show(this.#tileUrl);
+    void turn().then(() => {
+      if (layers === this.#layers) layers.waters.draw(this.waters, this.measures);
+    });
   }
 
   get #waypoints(): readonly Waypoint[] {

@@ -1,6 +1,7 @@
 import type { Position } from 'geojson';
 import type { LayerGroup, Map as LeafletMap, Polyline, Renderer } from 'leaflet';
 import type { LatLon, WatersFile, ZoneFeature, ZoneKind } from '../../core/route/shapes.ts';
+import { turn } from '../turn.ts';
 import type { Measures } from '../units/measures.ts';
 import { gridStep, gridValues } from './grid.ts';
 import { isZone, watersLabels } from './map-labels.ts';
@@ -27,6 +28,7 @@ export class WatersLayer {
   #grid: Polyline;
   #zones: LayerGroup;
   #words: MapWords;
+  #drawn = 0;
 
   constructor(map: LeafletMap, leaflet: Leaflet) {
     this.#map = map;
@@ -64,8 +66,18 @@ export class WatersLayer {
       this.#zones.addLayer(new this.#leaflet.Polyline(line, this.#look('set-route')));
     }
     this.#grid.bringToFront();
-    this.#words.say(watersLabels(waters, measures));
-    this.#viewMoved();
+    // Words after the picture, so that a slow phone is not kept from answering by both at once.
+    const drawn = ++this.#drawn;
+    void turn().then(() => {
+      if (drawn !== this.#drawn) return;
+      this.#words.say(watersLabels(waters, measures));
+      this.#viewMoved();
+    });
+  }
+
+  /** Nothing more is written once the map is taken down. */
+  end(): void {
+    this.#drawn++;
   }
 
   /** Keeps words off the route through these places. */

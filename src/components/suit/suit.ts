@@ -10,6 +10,7 @@ import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import '../field/quantity-field.ts';
 import { AfterRest, type GoOn } from '../load-table/after-rest.ts';
+import { pieces } from '../load-table/pieces.ts';
 import { weightsIn } from '../load-table/rows.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
@@ -325,12 +326,16 @@ export class Suit extends SpeakingElement {
   async #look(use: Use, goOn: GoOn): Promise<void> {
     const wanted = catalogue.engines.filter(({ drive }) => use.energy === 'either' || drive.kind === use.energy);
     const total = wanted.length * catalogue.hulls.length;
-    const found: Suited[] = [];
-    for (const one of suited(use, catalogue)) {
-      found.push(one);
-      if (!(await goOn())) return;
-      if (found.length % TOLD === 0) this.progress = words.working(found.length, total);
-    }
+    const found = await pieces({
+      worker: () => new Worker(new URL('./suit-worker.ts', import.meta.url), { type: 'module' }),
+      asked: use,
+      onPage: (asked) => suited(asked, catalogue),
+      goOn,
+      told: (count) => {
+        if (count % TOLD === 0) this.progress = this.say(() => words.working(count, total));
+      },
+    });
+    if (!found) return;
     this.#foundFor = use;
     this.found = ranked(found);
     this.progress = '';

@@ -1,0 +1,84 @@
+import { dirname, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
+import { build, type Rolldown } from 'vite';
+
+export const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
+
+/** Bytes over the network. */
+export interface Bytes {
+  readonly gzip: number;
+  readonly brotli: number;
+}
+
+export interface Part extends Bytes {
+  readonly name: string;
+  readonly file: string;
+  readonly entry: boolean;
+  /** Loaded by a name of its own when it is asked for. */
+  readonly asked: boolean;
+  /** Files loaded with it. */
+  readonly imports: readonly string[];
+  /** Source files in it. */
+  readonly sources: readonly string[];
+}
+
+export function bytesOf(text: string): Bytes {
+  const brotli = brotliCompressSync(text, { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } });
+  return { gzip: gzipSync(text, { level: 9 }).length, brotli: brotli.length };
+}
+
+/** The files that a script comes to when it is built as for a site. */
+export async function partsOf(entry: string): Promise<readonly Part[]> {
+  const built = (await build({
+    root: ROOT,
+    configFile: false,
+    logLevel: 'error',
+    worker: { format: 'es' },
+    build: {
+      write: false,
+      minify: true,
+      target: 'es2022',
+      assetsInlineLimit: 0,
+      rolldownOptions: { input: entry, preserveEntrySignatures: false },
+    },
+  })) as Rolldown.RolldownOutput;
+  return built.output
+    .filter((file) => file.type === 'chunk')
+    .map((file) => ({
+      name: file.name,
+      file: file.fileName,
+      ...bytesOf(file.code),
+      entry: file.isEntry,
+      asked: file.isDynamicEntry,
+      imports: file.imports,
+      sources: Object.keys(file.modules).map((id) => id.replace(`${ROOT}/`, '')),
+    }));
+}
+
+/** The entry, the parts that hold these source files, and all that comes with them. Throws where a source is in none. */
+export function loadedWith(all: readonly Part[], sources: readonly string[]): ReadonlySet<Part> {
+  const holding = sources.map((source) => {
+    const part = all.find((each) => each.sources.includes(source));
+    if (!part) throw new Error(`No part holds ${source}`);
+    return part;
+  });
+  const found = new Set([...all.filter((part) => part.entry), ...holding]);
+  for (const part of found) {
+    for (const file of part.imports) {
+      const next = all.find((other) => other.file === file);
+      if (next) found.add(next);
+    }
+  }
+  return found;
+}
+
+export function sumOf(parts: Iterable<Bytes>): Bytes {
+  let gzip = 0;
+  let brotli = 0;
+  for (const part of parts) {
+    gzip += part.gzip;
+    brotli += part.brotli;
+  }
+  return { gzip, brotli };
+}
