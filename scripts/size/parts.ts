@@ -30,6 +30,8 @@ export function bytesOf(text: string): Bytes {
 
 /** The files that a script comes to when it is built as for a site. */
 export async function partsOf(entry: string): Promise<readonly Part[]> {
+  // As sites build it, also under a test runner: lit has other code for development.
+  process.env.NODE_ENV = 'production';
   const built = (await build({
     root: ROOT,
     configFile: false,
