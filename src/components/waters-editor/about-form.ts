@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../core/units/result.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
@@ -56,7 +55,7 @@ export class AboutForm extends SpeakingElement {
         autocomplete="off"
         aria-invalid=${problem ? 'true' : nothing}
         aria-describedby=${described || nothing}
-        .value=${live(typeof value === 'string' ? value : '')}
+        .value=${typeof value === 'string' ? value : ''}
         @change=${(event: Event) => {
           const typed = (event.currentTarget as HTMLInputElement).value.trim();
           this.#tell(member, typed === '' ? undefined : typed);
@@ -86,7 +85,7 @@ export class AboutForm extends SpeakingElement {
               autocomplete="off"
               aria-invalid=${problem ? 'true' : nothing}
               aria-describedby=${problem ? 'bbox-problem' : 'bbox-hint'}
-              .value=${live(at(i) === undefined ? '' : String(at(i)))}
+              .value=${at(i) === undefined ? '' : String(at(i))}
               @change=${(event: Event) => this.#boxTyped(i, [0, 1, 2, 3].map(at), event)}
             />
           </div>`,

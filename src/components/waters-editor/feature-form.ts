@@ -1,6 +1,5 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../core/units/result.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
@@ -93,7 +92,7 @@ export class FeatureForm extends SpeakingElement {
             inputmode=${FIGURES.has(field) ? 'decimal' : 'text'}
             aria-invalid=${wrong ? 'true' : nothing}
             aria-describedby=${described}
-            .value=${live(value === undefined ? '' : String(value))}
+            .value=${value === undefined ? '' : String(value)}
             @change=${(event: Event) => this.#typed(field, (event.currentTarget as HTMLInputElement).value)}
           />`;
     return html`<div class="field">

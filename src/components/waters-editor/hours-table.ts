@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import { property } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -68,7 +67,7 @@ export class HoursTable extends SpeakingElement {
             autocomplete="off"
             aria-label=${words.hours.cell(index + 1, words.hours[column])}
             aria-invalid=${typeof cells[column] === 'number' ? nothing : 'true'}
-            .value=${live(cells[column] === undefined ? '' : String(cells[column]))}
+            .value=${cells[column] === undefined ? '' : String(cells[column])}
             @change=${(event: Event) => {
               const value = typedValue((event.currentTarget as HTMLInputElement).value);
               this.#tell(this.hours.with(index, { ...cells, [column]: value ?? '' }));

@@ -1,6 +1,5 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import type { LatLon } from '../../core/route/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
@@ -38,6 +37,11 @@ export class PointsTable extends SpeakingElement {
       this.typed = new Map();
     }
     if (this.first >= this.places.length) this.first = Math.max(0, Math.ceil(this.places.length / PAGE) - 1) * PAGE;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    const input = changed.has('of') ? this.renderRoot.querySelector<HTMLInputElement>('#add') : undefined;
+    if (input) input.value = '';
   }
 
   override render() {
@@ -90,7 +94,7 @@ export class PointsTable extends SpeakingElement {
           autocomplete="off"
           spellcheck="false"
           maxlength="120"
-          .value=${live(text)}
+          .value=${text}
           @change=${(event: Event) => this.#placed(index, (event.currentTarget as HTMLInputElement).value)}
         />
         ${wrong ? html`<p id="point-${index}-problem" class="problem">${words.badPlace}</p>` : nothing}
@@ -132,7 +136,6 @@ export class PointsTable extends SpeakingElement {
           maxlength="120"
           aria-invalid=${wrong ? 'true' : nothing}
           aria-describedby=${wrong ? 'add-problem' : nothing}
-          .value=${live(this.typed.get(-1) ?? '')}
         />
         <button>${this.single ? words.setPlace : words.addPoint}</button>
       </div>

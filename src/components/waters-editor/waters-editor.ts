@@ -96,7 +96,7 @@ export class WatersEditor extends SpeakingElement {
     const title = chosen === undefined ? '' : featureTitle(sheet, chosen);
     return html`<div class="bench two">
       ${this.#toolCard()}
-      <section class="card" aria-label=${words.map}>
+      <div class="card">
         <homeleg-waters-map
           .waters=${this.#shown}
           .edited=${this.#edited}
@@ -104,7 +104,7 @@ export class WatersEditor extends SpeakingElement {
           @places-edited=${this.#placesEdited}
           @place-tapped=${this.#placeTapped}
         ></homeleg-waters-map>
-      </section>
+      </div>
       <section class="card" id="chosen" tabindex="-1" aria-label=${title || words.list}>
         ${chosen === undefined ? this.#listPart() : this.#formPart(chosen, title)}
       </section>
