@@ -94,12 +94,18 @@ const steps = [
     ],
     counts: () => browserCounts(browserReport),
   },
+  {
+    name: 'engines',
+    title: 'The same walk in Chromium, Firefox and WebKit',
+    apart: true,
+    programs: [[join(projectRoot, 'scripts', 'engines', 'run.ts')]],
+  },
 ];
 
 /** Steps that need the browser. */
-const SEES = ['browser', 'long', 'package'];
+const SEES = ['browser', 'long', 'engines', 'package'];
 /** Of these, those that see the built site. */
-const SITE = ['browser', 'long'];
+const SITE = ['browser', 'long', 'engines'];
 
 const total = { passed: 0, failed: 0 };
 let stopping = false;
