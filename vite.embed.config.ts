@@ -1,5 +1,7 @@
 import { defineConfig } from 'vite';
+import { ownTags } from './scripts/embed/own-tags.ts';
 import { publishedElements } from './scripts/package/published.ts';
+import { VERSION } from './src/components/version.ts';
 
 /** The elements for other sites: one small file per element to load, and the parts it asks for when they are shown. */
 export default defineConfig({
@@ -7,6 +9,7 @@ export default defineConfig({
   base: './',
   publicDir: false,
   worker: { format: 'es' },
+  plugins: [ownTags(VERSION)],
   build: {
     outDir: 'dist/embed',
     target: 'es2022',

@@ -799,6 +799,33 @@ export const words: Catalogue = {
     redo: 'Wiederholen',
     history: 'Schritte zurück und vor',
   },
+  givenWords: {
+    choices: (given: string, known: string) => `„${given}“ gehört nicht zu den Werten, die hier gelten: ${known}.`,
+    position: (given: string) => `„${given}“ ist kein Ort. Breite und Länge angeben, etwa 46.0, -32.0.`,
+    zoom: (given: string) => `„${given}“ ist keine Zoomstufe. Eine Zahl von 2 bis 18 angeben.`,
+    tiles: (given: string) =>
+      `„${given}“ ist keine Adresse von Kartenbildern. Eine mit {z}, {x} und {y} darin angeben, oder "none".`,
+    reserve: (given: string) =>
+      `„${given}“ ist keine Reserveregel. "thirds", einen Anteil wie "25 %" oder "30 min" angeben.`,
+    noBoat: (given: string, known: string) => `Es gibt kein Boot „${given}“. Hier bekannt: ${known}.`,
+    noFile: (address: string) => `Die Datei unter ${address} ließ sich nicht laden.`,
+    fleetPast: (until: string) =>
+      `Auf die Flottendatei war bis ${until} Verlass, und dieser Tag ist vorbei. Ihre Boote werden erst wieder benutzt, wenn jemand sie durchgesehen hat.`,
+    noJson: (why: string) => `Das JSON im Element ist nicht lesbar: ${why}.`,
+    unknownPart: (name: string) => `Das JSON im Element nennt „${name}“. Es darf trip, waters und fleet nennen.`,
+  },
+  hostWords: {
+    waters:
+      'Das örtliche Revier ließ sich nicht laden oder lesen. Die Adresse einer GeoJSON-Datei, "haven" oder "none" angeben.',
+    problem: (attribute: string, message: string) => `${attribute}: ${message}`,
+    title: 'Für die Betreuung dieser Seite',
+    noSource: (id: string) => `Auf dieser Seite gibt es keinen Planer und kein anderes Element mit der id „${id}“.`,
+    waiting: 'Hier erscheint eine Fahrt, sobald eine gegeben ist.',
+    noPlan: 'Die Fahrt ist noch nicht vollständig: Route zeichnen und beantworten, was gefragt ist.',
+    boats: 'Boote dieser Website',
+    chooseBoat: 'Wählen',
+    boatTaken: (name: string) => `${name} ist jetzt das Boot dieser Fahrt.`,
+  },
   measuredWords: {
     title: (n) =>
       n === 0
@@ -1271,6 +1298,8 @@ export const words: Catalogue = {
     selected: (number, all) => `Wegpunkt ${number} von ${all}`,
     noMap:
       'Die Karte lässt sich auf dieser Seite nicht zeigen. Route und Plan gehen trotzdem: die Tabelle der Wegpunkte benutzen.',
+    noMapPolicy:
+      'Die Sicherheitsregeln dieser Seite lassen die Karte nicht laden. Route und Plan gehen trotzdem: die Tabelle der Wegpunkte benutzen.',
     loading: 'Die Karte lädt.',
     noPictures: 'Kartenbilder lassen sich nicht laden; Route und Plan gehen trotzdem.',
     key: 'Zeichenerklärung',

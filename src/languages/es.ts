@@ -1112,6 +1112,8 @@ export const words: Catalogue = {
     selected: (number, count) => `Punto de ruta ${number} de ${count}`,
     noMap:
       'El mapa no se puede mostrar en esta página. La ruta y el plan funcionan igual: usar la tabla de puntos de ruta.',
+    noMapPolicy:
+      'Las normas de seguridad de esta página no dejan cargar el mapa. La ruta y el plan funcionan igual: usar la tabla de puntos de ruta.',
     loading: 'El mapa se está cargando.',
     noPictures: 'No se pueden cargar las imágenes del mapa; la ruta y el plan funcionan igual.',
     key: 'Leyenda del mapa',
@@ -2213,6 +2215,32 @@ export const words: Catalogue = {
     power: 'corriente eléctrica',
     over: (shoals) => `sobre ${shoals}`,
     note: 'Desembarcadero más cercano: por agua, a la velocidad allí prevista, con el barco tan pesado como al salir. Mirar en la carta si se puede usar ese día.',
+  },
+  givenWords: {
+    choices: (given: string, known: string) => `«${given}» no es uno de los valores conocidos aquí: ${known}.`,
+    position: (given: string) => `«${given}» no es un lugar. Escribir latitud y longitud, por ejemplo 46.0, -32.0.`,
+    zoom: (given: string) => `«${given}» no es un nivel de zoom. Escribir un número de 2 a 18.`,
+    tiles: (given: string) =>
+      `«${given}» no es una dirección de imágenes de mapa. Escribir una con {z}, {x} y {y}, o "none".`,
+    reserve: (given: string) =>
+      `«${given}» no es una regla de reserva. Escribir "thirds", una parte como "25 %", o "30 min".`,
+    noBoat: (given: string, known: string) => `No hay ninguna embarcación «${given}». Conocidas aquí: ${known}.`,
+    noFile: (address: string) => `El archivo en ${address} no se pudo cargar.`,
+    fleetPast: (until: string) =>
+      `El archivo de la flota era fiable hasta el ${until}, y ese día ya pasó. Sus embarcaciones no se usan hasta que alguien las haya revisado.`,
+    noJson: (why: string) => `El JSON dentro del elemento no se puede leer: ${why}.`,
+    unknownPart: (name: string) => `El JSON dentro del elemento nombra «${name}». Puede nombrar trip, waters y fleet.`,
+  },
+  hostWords: {
+    waters: 'Las aguas locales no se pudieron cargar o leer. Dar la dirección de un archivo GeoJSON, "haven" o "none".',
+    problem: (attribute: string, message: string) => `${attribute}: ${message}`,
+    title: 'Para quien mantiene esta página',
+    noSource: (id: string) => `En esta página no hay ningún planificador ni otro elemento con el id «${id}».`,
+    waiting: 'Esta parte muestra una travesía en cuanto se le da una.',
+    noPlan: 'La travesía aún no está completa: dibujar una ruta y responder a lo que se pregunta.',
+    boats: 'Embarcaciones de este sitio',
+    chooseBoat: 'Elegir',
+    boatTaken: (name: string) => `${name} es ahora la embarcación de esta travesía.`,
   },
   measuredWords: {
     title: (count) =>

@@ -1150,6 +1150,8 @@ export const words: Catalogue = {
     selected: (number, count) => `Point de route ${number} sur ${count}`,
     noMap:
       'La carte ne peut pas être affichée dans cette page. Votre route et le plan fonctionnent quand même\u00a0: utilisez le tableau des points de route.',
+    noMapPolicy:
+      'Les règles de sécurité de cette page empêchent de charger la carte. Votre route et le plan fonctionnent quand même\u00a0: utilisez le tableau des points de route.',
     loading: 'La carte se charge.',
     noPictures:
       'Les images de la carte ne peuvent pas être chargées\u00a0; votre route et le plan fonctionnent quand même.',
@@ -2280,6 +2282,38 @@ export const words: Catalogue = {
     wipeAll: 'Effacer tout de ce comptoir',
     wipeAllAsk: 'Ceci retire de cet ordinateur locations, pleins, flotte et matin. C’est définitif.',
     no: 'Non',
+  },
+  givenWords: {
+    choices: (given: string, known: string) =>
+      `«\u00a0${given}\u00a0» ne fait pas partie des valeurs connues ici\u00a0: ${known}.`,
+    position: (given: string) =>
+      `«\u00a0${given}\u00a0» n’est pas un lieu. Écrivez latitude et longitude, par exemple 46.0, -32.0.`,
+    zoom: (given: string) => `«\u00a0${given}\u00a0» n’est pas un niveau de zoom. Écrivez un nombre de 2 à 18.`,
+    tiles: (given: string) =>
+      `«\u00a0${given}\u00a0» n’est pas une adresse d’images de carte. Écrivez-en une avec {z}, {x} et {y}, ou "none".`,
+    reserve: (given: string) =>
+      `«\u00a0${given}\u00a0» n’est pas une règle de réserve. Écrivez "thirds", une part comme "25 %", ou "30 min".`,
+    noBoat: (given: string, known: string) =>
+      `Il n’y a pas de bateau «\u00a0${given}\u00a0». Connus ici\u00a0: ${known}.`,
+    noFile: (address: string) => `Le fichier à l’adresse ${address} n’a pas pu être chargé.`,
+    fleetPast: (until: string) =>
+      `Le fichier de flotte était fiable jusqu’au ${until}, et ce jour est passé. Ses bateaux ne servent pas tant que personne ne les a revus.`,
+    noJson: (why: string) => `Le JSON dans l’élément est illisible\u00a0: ${why}.`,
+    unknownPart: (name: string) =>
+      `Le JSON dans l’élément nomme «\u00a0${name}\u00a0». Il peut nommer trip, waters et fleet.`,
+  },
+  hostWords: {
+    waters:
+      'Les eaux locales n’ont pas pu être chargées ou lues. Donnez l’adresse d’un fichier GeoJSON, "haven" ou "none".',
+    problem: (attribute: string, message: string) => `${attribute}\u00a0: ${message}`,
+    title: 'Pour l’auteur de cette page',
+    noSource: (id: string) =>
+      `Il n’y a sur cette page ni planificateur ni autre élément dont l’id soit «\u00a0${id}\u00a0».`,
+    waiting: 'Cette partie montre une sortie dès qu’on lui en donne une.',
+    noPlan: 'La sortie n’est pas encore complète\u00a0: tracez une route et répondez à ce qui est demandé.',
+    boats: 'Bateaux de ce site',
+    chooseBoat: 'Choisir',
+    boatTaken: (name: string) => `${name} est maintenant le bateau de cette sortie.`,
   },
   measuredWords: {
     title: (count) =>

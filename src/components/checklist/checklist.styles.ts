@@ -3,6 +3,8 @@ import { css } from 'lit';
 export const checklistStyles = css`
   :host {
     container-type: inline-size;
+    /* In a dialog or a float, whose width follows what is in it: this one, or what there is room for. */
+    contain-intrinsic-inline-size: 68rem;
   }
 
   .title {

@@ -1,6 +1,8 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Trip } from '../../core/trip/shapes.ts';
+import { HostProblems } from '../host/host-problems.ts';
+import { SharedTrip } from '../host/shared-trip.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -20,7 +22,11 @@ export type ChecklistEvent = CustomEvent<{ list: string; ticked: readonly string
 /**
  * @summary A checklist to tick, kept on the device: one of the shipped lists by its name, or a list of the page's own.
  * Points follow the trip that the planner keeps on the same site, or the one given.
- * @fires homeleg-checklist-change - a point was ticked or cleared
+ * @slot title - the heading, in place of the list's own
+ * @csspart title - the heading
+ * @csspart problem - what the author of the page should mend
+ * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
+ * @fires {ChecklistEvent} homeleg-checklist-change - a point was ticked or cleared
  */
 export class ChecklistElement extends SpeakingElement {
   static override styles = [tokens, controls, checklistStyles];
@@ -31,6 +37,10 @@ export class ChecklistElement extends SpeakingElement {
   @property() keep = '';
   /** A list of the page's own; property only. */
   @property({ attribute: false }) checklist: unknown;
+  /** The id of a planner or other element on this page, to whose trip the list is fitted. */
+  @property({ attribute: 'for' }) for = '';
+  /** "light" or "dark"; without it as the page. */
+  @property({ reflect: true }) theme = '';
   /** The trip to fit the list to, in place of the one kept by the planner; property only. */
   @property({ attribute: false }) trip: Trip | undefined;
 
@@ -40,6 +50,9 @@ export class ChecklistElement extends SpeakingElement {
   @state() private all = false;
   @state() private said = '';
 
+  readonly #problems = new HostProblems(this);
+  readonly #shared = new SharedTrip(this, this.#problems, () => this.for);
+  #fitted: unknown;
   #keeper = new TickKeeper(undefined);
   #visit = 0;
 
@@ -55,14 +68,19 @@ export class ChecklistElement extends SpeakingElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('list') || changed.has('checklist') || changed.has('keep')) void this.#load();
-    if (changed.has('trip') || !this.hasUpdated) void this.#fit();
+    if (changed.has('for') && this.hasUpdated) this.#shared.look();
+    const trip = this.trip ?? this.#shared.source?.trip;
+    if (trip !== this.#fitted || !this.hasUpdated) {
+      this.#fitted = trip;
+      void this.#fit();
+    }
   }
 
   override render() {
     if (this.problem) return html`<p class="problem" role="alert">${this.problem}</p>`;
     const list = this.shown;
     if (!list) return html`<p class="hint">${words.loading}</p>`;
-    return html`<form autocomplete="off" @submit=${(event: Event) => event.preventDefault()}>
+    return html`${this.#problems.render()}<form autocomplete="off" @submit=${(event: Event) => event.preventDefault()}>
       <slot name="title"><h2 class="title" part="title">${list.title}</h2></slot>
       ${list.summary ? html`<p class="hint">${list.summary}</p>` : nothing}
       ${this.#strip(list)}
@@ -192,7 +210,7 @@ export class ChecklistElement extends SpeakingElement {
   }
 
   async #fit(): Promise<void> {
-    const trip = this.trip ?? (await keptTrip(PLANNER_KEY));
+    const trip = this.trip ?? this.#shared.source?.trip ?? (await keptTrip(PLANNER_KEY));
     this.holding = trip && (await holdingOf(trip));
   }
 

@@ -53,6 +53,7 @@ export class SpeakingElement extends LitElement {
 
   override disconnectedCallback(): void {
     listeners.delete(this);
+    if (listeners.size === 0) unwatch();
     super.disconnectedCallback();
   }
 
@@ -91,19 +92,24 @@ export class SpeakingElement extends LitElement {
 /** What each one on the page does to learn its language anew. */
 const listeners = new Map<SpeakingElement, () => void>();
 const spokenBy = new WeakMap<EventTarget, Language>();
-let watching = false;
+const TOUCHES = ['pointerdown', 'click', 'keydown', 'input', 'change', 'toggle', 'drop'];
+let watching: MutationObserver | undefined;
 let touchedYet = false;
 
-/** One watch for the whole page: over changed languages, and over what is touched. */
+/** One watch for the whole page, while there is an element on it: over changed languages, and over what is touched. */
 function watch(): void {
   if (watching) return;
-  watching = true;
-  new MutationObserver(() => {
+  watching = new MutationObserver(() => {
     for (const listen of listeners.values()) listen();
-  }).observe(document, { subtree: true, attributeFilter: ['lang'] });
-  for (const type of ['pointerdown', 'click', 'keydown', 'input', 'change', 'toggle', 'drop']) {
-    window.addEventListener(type, touched, true);
-  }
+  });
+  watching.observe(document, { subtree: true, attributeFilter: ['lang'] });
+  for (const type of TOUCHES) window.addEventListener(type, touched, true);
+}
+
+function unwatch(): void {
+  watching?.disconnect();
+  watching = undefined;
+  for (const type of TOUCHES) window.removeEventListener(type, touched, true);
 }
 
 function touched(event: Event): void {

@@ -4,9 +4,12 @@ import { keyed } from 'lit/directives/keyed.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Seating } from '../../core/compare/seat-crew.ts';
 import type { LoadColumn, LoadTable as Table } from '../../core/compare/shapes.ts';
-import type { Hull } from '../../core/craft/shapes.ts';
+import type { Craft, Hull } from '../../core/craft/shapes.ts';
 import { hulls } from '../../core/files/catalogue.ts';
+import type { Trip } from '../../core/trip/shapes.ts';
 import type { PlateEdited } from '../craft-form/plate-field.ts';
+import { HostProblems } from '../host/host-problems.ts';
+import { SharedTrip } from '../host/shared-trip.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../craft-form/plate-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
@@ -44,15 +47,25 @@ const MOST_OTHERS = 6;
 /**
  * @summary Loads against engines, propellers, tanks and batteries on one boat: planes or not, speeds, consumption,
  * range, what is to spare. A measured boat narrows the bands.
+ * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
+ * @csspart problem - what the author of the page should mend
  */
 export class LoadTable extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, loadTableStyles];
 
   /** Units shown: nautical, metric or imperial. */
   @property() units: UnitSystem = 'metric';
+  /** "light" or "dark"; without it as the page. */
+  @property({ reflect: true }) theme = '';
+  /** The id of a planner or other element on this page, whose boat is compared. */
+  @property({ attribute: 'for' }) for = '';
+  /** The trip whose boat and engine stand first, in place of `for`. */
+  @property({ attribute: false }) trip: Trip | undefined;
 
   @state() private hullId = FIRST_HULL;
   @state() private measured: MeasuredBoat | undefined;
+  /** The hull of the page's trip, until another one is picked. */
+  @state() private ownHull: Hull | undefined;
   @state() private refused: readonly string[] = [];
   @state() private plateKind: 'usual' | 'mine' = 'usual';
   @state() private plate: Hull['plate'];
@@ -75,6 +88,9 @@ export class LoadTable extends SpeakingElement {
   #hull!: Hull;
   #rows: readonly NamedRow[] = [];
   #columns: readonly LoadColumn[] = [];
+  readonly #problems = new HostProblems(this);
+  readonly #shared = new SharedTrip(this, this.#problems, () => this.for);
+  #craft: Craft | undefined;
   readonly #later = new AfterRest(this, 80);
   #made = 0;
   /** Somebody chose the engines: another boat does not bring its own. */
@@ -85,6 +101,8 @@ export class LoadTable extends SpeakingElement {
       this.#measures = measuresFor(this.units, this.language);
     }
     this.#made++;
+    if (changed.has('for') && this.hasUpdated) this.#shared.look();
+    this.#takeCraft((this.trip ?? this.#shared.source?.trip)?.craft);
     const { eachMass, gear, seating, others } = this;
     this.#hull = this.#hullNow();
     this.#rows = rowsOf(this.#hull, { eachMass, gear, seating, others }, this.#measures);
@@ -100,6 +118,7 @@ export class LoadTable extends SpeakingElement {
   override render() {
     const m = this.#measures;
     return html`
+      ${this.#problems.render()}
       <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
         ${this.#boatCard()} ${this.#loadsCard()} ${this.#enginesCard()}
         <button type="button" class="jump primary" @click=${this.#toTable}>${words.toTable}</button>
@@ -139,13 +158,14 @@ export class LoadTable extends SpeakingElement {
             : html`<div class="field">
                 <label for="hull">${words.boat}</label>
                 <select id="hull" @change=${this.#hullPicked}>
+                  ${this.ownHull ? html`<option value="" selected>${dataName(this.ownHull.name)}</option>` : nothing}
                   ${forms.map(
                     (form) => html`<optgroup label=${formWords[form]}>
                       ${hulls
                         .filter(({ hull }) => hull.form === form)
                         .map(
                           ({ id, hull }) =>
-                            html`<option value=${id} .selected=${id === this.hullId}>${dataName(hull.name)}</option>`,
+                            html`<option value=${id} .selected=${!this.ownHull && id === this.hullId}>${dataName(hull.name)}</option>`,
                         )}
                     </optgroup>`,
                   )}
@@ -161,7 +181,7 @@ export class LoadTable extends SpeakingElement {
         <homeleg-choice-field
           label=${words.plate}
           .choices=${[
-            ...(this.measured ? [] : [{ value: 'usual', label: words.plateUsual }]),
+            ...(this.measured || this.ownHull ? [] : [{ value: 'usual', label: words.plateUsual }]),
             { value: 'mine', label: words.plateMine },
           ]}
           .value=${this.plateKind}
@@ -315,12 +335,24 @@ export class LoadTable extends SpeakingElement {
     </fieldset>`;
   }
 
+  /** The boat of the page's trip, and its engine before the others; a boat picked here afterwards stays. */
+  #takeCraft(craft: Craft | undefined): void {
+    if (!craft || craft === this.#craft) return;
+    this.#craft = craft;
+    this.measured = undefined;
+    this.plate = craft.hull.plate;
+    this.plateKind = 'mine';
+    const own: SetupChoice = { id: 'own', drive: craft.drive, store: craft.store };
+    this.setups = [own, ...firstSetups(craft.hull)].slice(0, MOST_SETUPS);
+    this.ownHull = craft.hull;
+  }
+
   #example() {
     return hulls.find(({ id }) => id === this.hullId)!;
   }
 
   #hullNow(): Hull {
-    const { plate: _, ...bare } = this.measured?.profile.trials.hull ?? this.#example().hull;
+    const { plate: _, ...bare } = this.measured?.profile.trials.hull ?? this.ownHull ?? this.#example().hull;
     const plate = this.plateKind === 'usual' ? this.#example().typicalPlate : this.plate;
     return plate ? { ...bare, plate } : bare;
   }
@@ -340,6 +372,8 @@ export class LoadTable extends SpeakingElement {
 
   #hullPicked(event: Event): void {
     this.hullId = valueIn(event);
+    if (this.ownHull) this.plateKind = 'usual';
+    this.ownHull = undefined;
     const { hull } = this.#example();
     this.setups = this.#ownSetups ? this.setups.map((setup) => carriedTo(hull, setup)) : firstSetups(hull);
     this.plate = undefined;
@@ -383,6 +417,7 @@ export class LoadTable extends SpeakingElement {
   #profileClosed(): void {
     this.#ownSetups = false;
     this.measured = undefined;
+    this.ownHull = undefined;
     this.plateKind = 'usual';
     this.plate = undefined;
     this.setups = firstSetups(this.#example().hull);

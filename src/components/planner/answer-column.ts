@@ -26,7 +26,7 @@ export function answerColumn({ trip, maker, measures, announcement, fixWanted, a
   const { departure } = trip.conditions;
   const fuel = trip.craft.store.kind === 'tank';
   return html`
-    <section class="bare">
+    <section class="bare" part="answer">
       <homeleg-answer
         .plan=${plan}
         .problems=${problems}
@@ -36,12 +36,13 @@ export function answerColumn({ trip, maker, measures, announcement, fixWanted, a
         announce=${announcement}
         @fix-wanted=${fixWanted}
       ></homeleg-answer>
+      <slot name="cautions"></slot>
     </section>
-    <section>
+    <section part="bar">
       <h2>${fuel ? words.fuelBar : words.chargeBar}</h2>
       <homeleg-fuel-bar .plan=${plan} .measures=${measures} .unusable=${unusableIn(trip)}></homeleg-fuel-bar>
     </section>
-    <section data-part="curve">
+    <section data-part="curve" part="curve">
       <h2>${words.curve}</h2>
       <homeleg-curve-plot
         .curve=${curve}
@@ -49,7 +50,7 @@ export function answerColumn({ trip, maker, measures, announcement, fixWanted, a
         .plannedSpeed=${plannedSpeed(plan, trip.route)}
       ></homeleg-curve-plot>
     </section>
-    <section class=${settled ? '' : 'unsettled'} data-part="details">
+    <section class=${settled ? '' : 'unsettled'} data-part="details" part="details">
       <h2>${words.details}</h2>
       <homeleg-trip-details
         .plan=${plan}

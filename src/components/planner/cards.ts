@@ -61,6 +61,7 @@ export class Cards implements ReactiveController {
   question(card: Question, step: number, { text, asks }: CardState, inside: unknown) {
     return html`<details
       class="card"
+      part="card"
       id=${card}
       data-part=${card}
       ?open=${this.shows(card)}
@@ -78,6 +79,7 @@ export class Cards implements ReactiveController {
   wide(card: WideCard, title: string, state: string, inside: unknown) {
     return html`<details
       class="wide card"
+      part="card"
       id=${card}
       data-part=${card}
       ?open=${this.shows(card)}

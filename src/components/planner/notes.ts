@@ -13,7 +13,7 @@ export interface Failures {
 export function notes(screen: TripOnScreen, failed: Failures) {
   const all = [
     screen.message &&
-      html`<p class="note" role="status">
+      html`<p class="note" part="note" role="status">
         ${screen.message}
         ${
           screen.cleared
@@ -24,15 +24,15 @@ export function notes(screen: TripOnScreen, failed: Failures) {
         }
       </p>`,
     screen.aside &&
-      html`<p class="note">
+      html`<p class="note" part="note">
         ${linkWords.aside}
         <button type="button" class="quiet" @click=${() => screen.takeAside()}>${linkWords.takeAside}</button>
         <button type="button" class="quiet" @click=${() => screen.dropAside()}>${linkWords.dropAside}</button>
       </p>`,
-    screen.notKept && html`<p class="note">${words.notKept}</p>`,
-    failed.waters && html`<p class="note">${words.watersFailed}</p>`,
-    failed.trials && html`<p class="note">${words.trialsFailed}</p>`,
-    failed.part && html`<p class="note">${words.partFailed}</p>`,
+    screen.notKept && html`<p class="note" part="note">${words.notKept}</p>`,
+    failed.waters && html`<p class="note" part="note">${words.watersFailed}</p>`,
+    failed.trials && html`<p class="note" part="note">${words.trialsFailed}</p>`,
+    failed.part && html`<p class="note" part="note">${words.partFailed}</p>`,
   ].filter(Boolean);
   return all.length > 0 ? html`<div class="notes">${all}</div>` : nothing;
 }

@@ -3,6 +3,14 @@ import { css } from 'lit';
 export const plannerStyles = css`
   :host {
     container-type: inline-size;
+    /* In a dialog or a float, whose width follows what is in it: this one, or what there is room for. */
+    contain-intrinsic-inline-size: 68rem;
+  }
+
+  ::slotted([slot='logo']) {
+    grid-column: 1 / -1;
+    justify-self: start;
+    max-inline-size: 100%;
   }
 
   .bench {

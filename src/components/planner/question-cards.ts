@@ -25,6 +25,8 @@ export interface Asked {
   };
   readonly forecastSource: string;
   readonly tighten: Partial<Policy>;
+  /** The page's boats to choose from. */
+  readonly boats: unknown;
 }
 
 /** What a trip is made of, one card each: route, boat, who and what is aboard, the day, and what is kept back. */
@@ -80,7 +82,7 @@ function routeInside(asked: Asked) {
   `;
 }
 
-function boatInside({ screen, edits, maker, measures }: Asked) {
+function boatInside({ screen, edits, maker, measures, boats }: Asked) {
   const { trip, origin } = screen.draft;
   const { measured } = maker;
   const note =
@@ -92,7 +94,7 @@ function boatInside({ screen, edits, maker, measures }: Asked) {
       .measures=${measures}
       @trials-forgotten=${edits.trialsForgotten}
     ></homeleg-measured-note>`;
-  return html`<homeleg-craft-form
+  return html`${boats}<homeleg-craft-form
       .craft=${trip.craft}
       .hullId=${origin.hullId}
       .engineId=${origin.engineId}

@@ -9,13 +9,14 @@ import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { Problem } from '../../core/units/result.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
-import { SpeakingElement } from '../language/speaking-element.ts';
+import { FormElement } from '../host/form-element.ts';
 import '../answer/answer.ts';
 import type { ConditionsEdited } from '../conditions-form/conditions-form.ts';
 import '../conditions-form/conditions-form.ts';
 import type { FillEdited } from '../field/fill-field.ts';
 import '../field/fill-field.ts';
 import '../fuel-bar/fuel-bar.ts';
+import { tellPage } from '../planner/planner-events.ts';
 import { unusableIn } from '../planner/unusable.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -34,13 +35,20 @@ const LONGEST = 12 * 3600;
 
 /**
  * @summary A reserve check for a hire desk: boat, weights, level, route or hours in; one answer to hand over.
- * @fires homeleg-plan - a change was worked out
+ * @fires {PlanEvent} homeleg-plan - a change was worked out
+ * @fires {VerdictEvent} homeleg-verdict - the answer became another one
+ * @slot cautions - more cautions, below those that are always shown
+ * @csspart asks - what is asked
+ * @csspart answer - verdict, reasons and cautions
+ * @csspart bar - the fuel or charge as a bar
  */
-export class ReserveCheck extends SpeakingElement {
+export class ReserveCheck extends FormElement {
   static override styles = [tokens, controls, reserveCheckStyles];
 
   /** Units shown: nautical, metric or imperial. */
   @property() units: UnitSystem = 'metric';
+  /** "light" or "dark"; without it as the page. */
+  @property({ reflect: true }) theme = '';
   /** Rules and limits of the desk; they only tighten. */
   @property({ attribute: false }) tighten: Partial<Policy> = {};
 
@@ -64,6 +72,26 @@ export class ReserveCheck extends SpeakingElement {
   #trip: Trip | undefined;
   #plan: Plan | undefined;
   #problems: readonly Problem[] = [];
+  /** What the page was told last. */
+  #told = '';
+  #verdict: Plan['verdict'] | undefined;
+
+  /** The trip behind the answer, undefined while weights are missing. */
+  get trip(): Trip | undefined {
+    return this.#trip;
+  }
+
+  get plan(): Plan | undefined {
+    return this.#plan;
+  }
+
+  override formResetCallback(): void {
+    this.#nextHirer();
+  }
+
+  protected override showMissing(): void {
+    this.renderRoot.querySelector<HTMLElement>('#weights')?.focus();
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -81,6 +109,18 @@ export class ReserveCheck extends SpeakingElement {
     this.#answer();
   }
 
+  protected override updated(): void {
+    const trip = this.#plan && this.#trip;
+    this.tellForm(trip, trip ? '' : this.say(() => words.weightsMissing));
+    const now = trip ? JSON.stringify(trip) : '';
+    if (!this.#trip || now === this.#told) return;
+    this.#told = now;
+    tellPage(this, 'homeleg-plan', { trip: this.#trip, plan: this.#plan });
+    const before = this.#verdict;
+    this.#verdict = this.#plan?.verdict;
+    if (before !== this.#verdict) tellPage(this, 'homeleg-verdict', { verdict: this.#verdict, before });
+  }
+
   override render() {
     const measures = this.#measures;
     const trip = this.#trip;
@@ -90,7 +130,7 @@ export class ReserveCheck extends SpeakingElement {
     const allowed = this.#allowed();
     return html`
       <div class="desk">
-        <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
+        <form class="asks" part="asks" @submit=${(event: Event) => event.preventDefault()}>
           <p class="hint">${words.demo}</p>
           <label>
             ${words.boat}
@@ -157,12 +197,14 @@ export class ReserveCheck extends SpeakingElement {
         </form>
         <div class="tells">
           <homeleg-answer
+            part="answer"
             .plan=${this.#plan}
             .problems=${this.#problems}
             .measures=${measures}
             .departure=${this.conditions.departure}
             trip-name=${dataName(trip?.name ?? boat.name)}
           ></homeleg-answer>
+          <slot name="cautions"></slot>
           ${this.#plan && trip ? this.#handOver(this.#plan, trip) : nothing}
         </div>
       </div>
@@ -173,7 +215,7 @@ export class ReserveCheck extends SpeakingElement {
     const measures = this.#measures;
     const allowed = this.#allowed();
     return html`
-      <homeleg-fuel-bar .plan=${plan} .measures=${measures} .unusable=${unusableIn(trip)}></homeleg-fuel-bar>
+      <homeleg-fuel-bar part="bar" .plan=${plan} .measures=${measures} .unusable=${unusableIn(trip)}></homeleg-fuel-bar>
       ${allowed ? html`<p class="back">${words.back(measures.time(allowed))}</p>` : nothing}
       <h3>${words.seats}</h3>
       <ul class="seats">
@@ -210,7 +252,6 @@ export class ReserveCheck extends SpeakingElement {
   #answer(): void {
     const weights = this.#weights();
     const timeAllowed = this.#allowed();
-    const before = this.#plan;
     this.#plan = undefined;
     if (weights === undefined || timeAllowed === undefined || weights.length === 0) {
       this.#trip = undefined;
@@ -238,10 +279,6 @@ export class ReserveCheck extends SpeakingElement {
     this.#problems = result.ok ? [] : result.problems;
     if (!result.ok) return;
     this.#plan = result.value;
-    if (before?.verdict !== this.#plan.verdict) {
-      const detail = { trip: this.#trip, plan: this.#plan };
-      this.dispatchEvent(new CustomEvent('homeleg-plan', { detail, bubbles: true, composed: true }));
-    }
   }
 
   async #fetchFitter(): Promise<void> {

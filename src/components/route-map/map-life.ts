@@ -24,7 +24,7 @@ export class MapLife implements ReactiveController {
   #view: { center: [number, number]; zoom: number } | undefined;
 
   /** Leaflet could not be loaded or started, as under a policy that forbids what it does. */
-  failed = false;
+  failed: false | 'policy' | 'other' = false;
 
   constructor(host: ReactiveControllerHost, frame: () => HTMLElement | null, scene: Scene) {
     this.#host = host;
@@ -90,9 +90,14 @@ export class MapLife implements ReactiveController {
       this.#scene.begin(this.#map, leaflet);
     } catch (error) {
       console.warn('The map cannot be shown here.', error);
-      this.failed = true;
+      this.failed = refusedByPolicy(error) ? 'policy' : 'other';
       this.#map = undefined;
     }
     this.#host.requestUpdate();
   }
+}
+
+/** Where the page requires Trusted Types, the library fails while it loads, as it writes markup. */
+function refusedByPolicy(error: unknown): boolean {
+  return error instanceof TypeError && /Trusted|Content Security Policy|CSP/.test(error.message);
 }

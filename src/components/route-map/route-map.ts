@@ -36,7 +36,7 @@ import type { Hazard } from './route-lines.ts';
 import { routeMapStyles } from './route-map.styles.ts';
 import { closes, roleOf, waypointNames } from './route-names.ts';
 import { scaleBar } from './scale-bar.ts';
-import { STREET_MAP, type TileState } from './tiles.ts';
+import { STREET_MAP, savesData, type TileState } from './tiles.ts';
 import { type EditKind, type RouteEdit, reversed } from './waypoint-edits.ts';
 import { WindAndStream } from './wind-and-stream.ts';
 import { mapWords as words } from './words.ts';
@@ -166,7 +166,7 @@ export class RouteMap extends SpeakingElement {
           tabindex="0"
           @keydown=${this.#frameKeys}
         ></div>
-        <p class="wait" ?hidden=${map && !failed}>${failed ? words.noMap : words.loading}</p>
+        <p class="wait" ?hidden=${map && !failed}>${failed ? (failed === 'policy' ? words.noMapPolicy : words.noMap) : words.loading}</p>
         <svg class="cross" viewBox="0 0 44 44" aria-hidden="true"><path d="M22 2v16M22 26v16M2 22h16M26 22h16" /></svg>
         <p id="map-keys" class="keys">${selected === undefined ? words.mapKeys : words.mapKeysSelected}</p>
         <p id="waypoint-keys" class="keys">${words.waypointKeys}</p>
@@ -236,7 +236,7 @@ export class RouteMap extends SpeakingElement {
   /** Where map pictures come from, if any are wanted: the page named them, or the user pressed for them. */
   get #tileUrl(): string | undefined {
     if (this.tiles === 'none') return undefined;
-    return (this.streetMapPressed ?? this.tiles !== '') ? this.tiles || STREET_MAP : undefined;
+    return (this.streetMapPressed ?? (this.tiles !== '' && !savesData())) ? this.tiles || STREET_MAP : undefined;
   }
 
   #drawingNow(): Drawing {

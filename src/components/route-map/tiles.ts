@@ -4,6 +4,12 @@ import type { Leaflet } from './map-life.ts';
 /** Pictures of the street map that anyone may show with attribution; asked for only after a press. */
 export const STREET_MAP = 'https://tile.openstreetmap.org/{z}/{x}/{y}.png';
 
+/** The reader asked for little data: pictures then wait for a press. */
+export function savesData(): boolean {
+  const { connection } = navigator as Navigator & { connection?: { saveData?: boolean } };
+  return connection?.saveData === true || matchMedia('(prefers-reduced-data: reduce)').matches;
+}
+
 /** What came of asking: nothing yet, or some pictures, or only refusals. */
 export type TileState = 'none' | 'shown' | 'failed';
 

@@ -35,6 +35,8 @@ export const mapWords = spoken('mapWords', {
     'Arrows move the waypoint, with Shift in small steps. Delete deletes it. Page Up and Page Down go to the one before or after. Escape cancels.',
   selected: (number: number, count: number) => `Waypoint ${number} of ${count}`,
   noMap: "The map can't be shown in this page. Your route and the plan still work: use the table of waypoints.",
+  noMapPolicy:
+    'The security policy of this page does not let the map load. Your route and the plan still work: use the table of waypoints.',
   loading: 'The map is loading.',
   noPictures: "Map pictures can't be loaded; your route and the plan still work.",
   key: 'Key to the map',

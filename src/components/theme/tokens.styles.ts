@@ -32,6 +32,15 @@ export const tokens = css`
     overflow-wrap: break-word;
   }
 
+  :host([theme='light']) {
+    color-scheme: light;
+  }
+
+  :host([theme='dark']) {
+    color-scheme: dark;
+    background: var(--_paper);
+  }
+
   :host([hidden]),
   [hidden] {
     display: none !important;

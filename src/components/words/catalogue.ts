@@ -17,7 +17,9 @@ import type * as deck from './en-deck.ts';
 import type * as desk from './en-desk.ts';
 import type * as forms from './en-forms.ts';
 import type * as further from './en-further.ts';
+import type * as given from './en-given.ts';
 import type * as hire from './en-hire.ts';
+import type * as host from './en-host.ts';
 import type * as load from './en-load.ts';
 import type * as measured from './en-measured.ts';
 import type * as passage from './en-passage.ts';
@@ -51,7 +53,9 @@ type Modules = typeof arrows &
   typeof desk &
   typeof forms &
   typeof further &
+  typeof given &
   typeof hire &
+  typeof host &
   typeof load &
   typeof measured &
   typeof passage &

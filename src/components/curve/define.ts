@@ -1,0 +1,4 @@
+import { define } from '../define.ts';
+import { SpeedCurve } from './curve.ts';
+
+define('homeleg-curve', SpeedCurve);

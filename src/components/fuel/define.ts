@@ -1,0 +1,4 @@
+import { define } from '../define.ts';
+import { Fuel } from './fuel.ts';
+
+define('homeleg-fuel', Fuel);

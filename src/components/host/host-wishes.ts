@@ -1,0 +1,68 @@
+import type { ReactiveControllerHost } from 'lit';
+import type { HostBoat, HostGiven, HostTaken } from './host-given.ts';
+import type { HostProblems } from './host-problems.ts';
+
+/** Attributes that are read here; the order is that of their problems. */
+const READ = ['units', 'theme', 'center', 'zoom', 'tiles', 'reserve', 'boat', 'fleet', 'script'];
+const PLAIN: HostGiven = {
+  units: 'nautical',
+  theme: '',
+  center: '',
+  zoom: undefined,
+  tiles: '',
+  reserve: '',
+  boat: '',
+  fleet: '',
+  fleetFile: undefined,
+  inline: '',
+};
+
+/**
+ * What the page wishes by attributes and by a JSON script inside the element. What reads them is loaded only where a
+ * page wishes something, so that a plain tag stays small.
+ */
+export class HostWishes {
+  readonly #host: ReactiveControllerHost & HTMLElement;
+  readonly #problems: HostProblems;
+  readonly #taken: (taken: HostTaken, before: HostGiven) => void;
+  #given = PLAIN;
+  #visit = 0;
+  boats: readonly HostBoat[] = [];
+
+  constructor(
+    host: ReactiveControllerHost & HTMLElement,
+    problems: HostProblems,
+    taken: (taken: HostTaken, before: HostGiven) => void,
+  ) {
+    this.#host = host;
+    this.#problems = problems;
+    this.#taken = taken;
+  }
+
+  /** Looks again; nothing happens while nothing changed. */
+  async look(now: Omit<HostGiven, 'inline'>): Promise<void> {
+    // Read one by one: accessors of an element do not spread.
+    const { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile } = now;
+    const inline = inlineJson(this.#host);
+    const given = { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile, inline };
+    const before = this.#given;
+    if (sameWishes(given, before)) return;
+    this.#given = given;
+    const visit = ++this.#visit;
+    const { takeGiven } = await import('./host-given.ts');
+    const taken = await takeGiven(given, new Date().toISOString().slice(0, 10));
+    if (visit !== this.#visit) return;
+    this.boats = taken.boats;
+    this.#problems.tell(READ, taken.problems);
+    this.#taken(taken, before);
+  }
+}
+
+/** Text of the first JSON script that is a child; a host's content policy lets it be, as it is no program. */
+export function inlineJson(host: HTMLElement): string {
+  return host.querySelector(':scope > script[type="application/json"]')?.textContent ?? '';
+}
+
+function sameWishes(a: HostGiven, b: HostGiven): boolean {
+  return (Object.keys(PLAIN) as (keyof HostGiven)[]).every((key) => a[key] === b[key]);
+}

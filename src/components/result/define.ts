@@ -1,0 +1,4 @@
+import { define } from '../define.ts';
+import { TripResult } from './result.ts';
+
+define('homeleg-result', TripResult);
