@@ -122,7 +122,7 @@ test('pieces on a page of their own layout share one planner’s trip, whichever
   );
   await page.goto('/club/');
   await expect(page.locator('homeleg-fuel').getByRole('img').first()).toBeVisible();
-  const verdict = await planner(page).locator('#answer').getByRole('heading', { level: 2 }).first().innerText();
+  const verdict = await planner(page).locator('[part=answer]').getByRole('heading', { level: 2 }).first().innerText();
   await expect(page.locator('homeleg-result').getByRole('heading', { level: 2 }).first()).toHaveText(verdict);
   await expect(page.locator('homeleg-curve output')).not.toBeEmpty();
   await expect(page.locator('homeleg-load-table .boat-name')).toHaveText(trip.craft.hull.name);

@@ -43,8 +43,19 @@ export class HostWishes {
   async look(now: Omit<HostGiven, 'inline'>): Promise<void> {
     // Read one by one: accessors of an element do not spread.
     const { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile } = now;
-    const inline = inlineJson(this.#host);
-    const given = { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile, inline };
+    // An attribute taken away leaves null.
+    const given: HostGiven = {
+      units: units ?? PLAIN.units,
+      theme: theme ?? '',
+      center: center ?? '',
+      zoom: zoom ?? undefined,
+      tiles: tiles ?? '',
+      reserve: reserve ?? '',
+      boat: boat ?? '',
+      fleet: fleet ?? '',
+      fleetFile,
+      inline: inlineJson(this.#host),
+    };
     const before = this.#given;
     if (sameWishes(given, before)) return;
     this.#given = given;
