@@ -5,7 +5,9 @@ import { clubPage } from './guest-page.ts';
 async function cycle(page: Page, tag: string, times: number): Promise<number> {
   return page.evaluate(
     async ({ tag, times }) => {
-      const seen: WeakRef<Element>[] = ((globalThis as { seen?: WeakRef<Element>[] }).seen ??= []);
+      const kept = globalThis as { seen?: WeakRef<Element>[] };
+      const seen = kept.seen ?? [];
+      kept.seen = seen;
       const frame = () => new Promise((next) => requestAnimationFrame(next));
       let maps = 0;
       for (let i = 0; i < times; i++) {
