@@ -26,33 +26,40 @@ export abstract class FormElement extends SpeakingElement {
   /** Takes the reader to what is missing. */
   protected abstract showMissing(): void;
 
-  /** The form was reset. */
+  /** The browser tells that the form was reset. */
   abstract formResetCallback(): void;
 
+  /** The form it belongs to. */
   get form(): HTMLFormElement | null {
     return this.#internals.form;
   }
 
+  /** Whether the form may be sent, as for any field. */
   get validity(): ValidityState {
     return this.#internals.validity;
   }
 
+  /** Why the form may not be sent; empty where it may. */
   get validationMessage(): string {
     return this.#internals.validationMessage;
   }
 
+  /** Whether a form asks it at all. */
   get willValidate(): boolean {
     return this.#internals.willValidate;
   }
 
+  /** Asks whether the form may be sent. */
   checkValidity(): boolean {
     return this.#internals.checkValidity();
   }
 
+  /** The same, and takes the reader to what is missing. */
   reportValidity(): boolean {
     return this.#internals.reportValidity();
   }
 
+  /** The browser tells that it came into a form or left one. */
   formAssociatedCallback(): void {
     this.#sent = undefined;
     this.requestUpdate();

@@ -47,6 +47,7 @@ export abstract class TripPiece extends SpeakingElement {
     return this.for === '' ? this.trip && this.#maker.trip : this.#shared.source?.plannedTrip;
   }
 
+  /** The local waters in use. */
   get watersInUse(): WatersFile | undefined {
     return this.for === '' ? this.watersFile : this.#shared.source?.watersInUse;
   }

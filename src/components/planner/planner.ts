@@ -198,6 +198,7 @@ export class Planner extends FormElement {
     globalThis.print();
   }
 
+  /** The browser tells that the form was reset. */
   override formResetCallback(): void {
     this.#screen.set(firstDraft().trip);
   }

@@ -81,10 +81,12 @@ export class ReserveCheck extends FormElement {
     return this.#trip;
   }
 
+  /** The plan behind the answer, undefined while there is none. */
   get plan(): Plan | undefined {
     return this.#plan;
   }
 
+  /** The browser tells that the form was reset. */
   override formResetCallback(): void {
     this.#nextHirer();
   }
