@@ -425,4 +425,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'homeleg-waters-editor': WatersEditor;
   }
+  interface HTMLElementEventMap {
+    'homeleg-waters-ready': WatersReady;
+  }
 }
