@@ -1,22 +1,7 @@
 import { readWaters } from '../../core/files/waters-file.ts';
-import { type ChartDoubt, chartDoubts } from '../../core/route/chart-doubts.ts';
 import type { WatersFile } from '../../core/route/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
 import type { Sheet } from './sheet.ts';
-
-/** What is wrong with a sheet, and what wants a second look; doubts only once nothing is wrong. */
-export interface LookedOver {
-  readonly problems: readonly Problem[];
-  readonly doubts: readonly ChartDoubt[];
-  /** The waters as the planner takes them. */
-  readonly waters: WatersFile | undefined;
-}
-
-export function lookOver(sheet: Sheet): LookedOver {
-  const read = readWaters(sheet);
-  if (!read.ok) return { problems: read.problems, doubts: [], waters: undefined };
-  return { problems: [], doubts: chartDoubts(read.value), waters: read.value };
-}
 
 /** The sheet without its wrong features, for the map; with the place of each that is left. */
 export function drawable(sheet: Sheet, problems: readonly Problem[]): WatersFile {
