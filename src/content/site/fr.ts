@@ -276,7 +276,7 @@ export const siteTexts: SiteTexts = {
     defaultSlot: 'sans nom',
   },
   gallery: {
-    title: 'Galerie',
+    title: 'Galerie d’exemples',
     description:
       'Des éléments de Homeleg sur des pages inventées d’un club, d’un loueur et d’un chantier, sombre et en colonne étroite.',
     heading: 'Des pages qui les portent',
