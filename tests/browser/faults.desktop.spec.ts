@@ -101,7 +101,8 @@ test('two tabs: neither loses what is on its screen, and the trip changed last i
   expect(first).not.toEqual(second);
   await expect.poll(() => one.page.evaluate(() => localStorage.getItem('homeleg-trip'))).toContain('lectric');
   await two.page.reload();
-  await expect.poll(() => two.gist()).toEqual(second);
+  // There is no plan at once after a reload.
+  await expect.poll(() => two.gist().catch(() => undefined)).toEqual(second);
   expect(await one.gist()).toEqual(first);
 });
 
