@@ -41,6 +41,7 @@ test('the trip somebody had before opening a link comes back, even after a reloa
   const link = await linkOf(page);
   await planner.example('Electric tender');
   await expect.poll(async () => (await planner.plan()).need.median).toBeGreaterThan(1e5);
+  await expect(page.locator('homeleg-planner [data-part="details"]:not(.unsettled)')).toBeVisible();
   const mine = await planner.plan();
   // Left for another page first, so that the device keeps it.
   await page.goto('/method/');

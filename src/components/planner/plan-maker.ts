@@ -197,7 +197,10 @@ export class PlanMaker implements ReactiveController {
       this.plan = undefined;
       return;
     }
-    this.plan = before
+    const { store, full } = result.value;
+    // What another boat may carry says nothing about this one.
+    const sameStore = before?.store === store && before.full === full;
+    this.plan = sameStore
       ? {
           ...result.value,
           payload: before.payload,
