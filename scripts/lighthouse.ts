@@ -22,6 +22,11 @@ const PAGES = [
   '/checklists/before-launch/',
   '/method/',
   '/search/',
+  '/waters/',
+  '/embed/',
+  '/gallery/',
+  '/changes/',
+  '/404.html',
   '/de/',
 ];
 const FIGURES = ['largest-contentful-paint', 'total-blocking-time', 'cumulative-layout-shift'] as const;
