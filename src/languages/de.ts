@@ -704,6 +704,7 @@ export const words: Catalogue = {
       newer: 'Eine neuere Fassung dieser Seite hebt die Fahrten auf: Seite neu laden. Nichts ist verloren.',
       blocked: 'Dieser Browser lässt die Seite nichts aufheben: Hier wird nichts gespeichert.',
     },
+    held: 'Eine ältere Seite dieser Website ist in einem anderen Tab offen und hält die gespeicherten Fahrten und Boote fest. Diesen Tab schließen, dann erscheinen sie hier. Nichts ist verloren.',
     toFile: 'Stattdessen als Datei sichern',
     unreadable: (count) =>
       `${count === 1 ? '1 Eintrag stammt' : `${count} Einträge stammen`} aus einer anderen Fassung und lassen sich hier nicht zeigen. Aufgehoben sind sie weiterhin.`,
@@ -2915,6 +2916,9 @@ export const words: Catalogue = {
     },
     outCount: (n) => `Boote draußen (${n})`,
     loading: 'Was dieser Rechner aufgehoben hat, wird nachgesehen …',
+    held: 'Eine ältere Seite dieser Website ist in einem anderen Tab offen und hält die Daten des Verleihs fest. Diesen Tab schließen, dann geht es hier weiter. Nichts ist verloren.',
+    newer:
+      'Eine neuere Fassung dieser Seite hebt die Daten des Verleihs auf, und Boote, die draußen sind, fehlen hier vielleicht. Unter „Flotte und Daten“ eine Kopie des hier Eingetragenen speichern, dann die Seite neu laden.',
     inMemory:
       'Dieser Browser hebt hier nichts auf: der Speicher ist gesperrt oder voll. Der Verleih läuft, bis die Seite geschlossen wird; unter „Flotte und Daten“ eine Kopie speichern.',
     unreadable: (n) =>
@@ -3093,6 +3097,9 @@ export const words: Catalogue = {
     open: 'Öffnen',
     returned: 'Zurück',
     alarm: (boat, time) => `${boat} ist ${time} überfällig`,
+    clockBack: (time) =>
+      `Die Uhr dieses Rechners wurde um ${time} zurückgestellt. Vorher notierte Zeiten, vor allem wann Boote zurück sein sollen, kommen jetzt um so viel später. Jedes Boot nachsehen, das draußen ist.`,
+    clockSeen: 'Nachgesehen',
     alarms: (n) => (n === 1 ? 'Ein Boot ist überfällig' : `${n} Boote sind überfällig`),
     steps: {
       call: [

@@ -1568,6 +1568,9 @@ export const words: Catalogue = {
     },
     outCount: (count) => `Barcos fuera (${count})`,
     loading: 'Mirando lo que guarda este ordenador …',
+    held: 'Una página más antigua de este sitio está abierta en otra pestaña y retiene los datos del puesto. Cerrar esa pestaña, y el puesto sigue aquí. No se ha perdido nada.',
+    newer:
+      'Una versión más nueva de esta página guarda los datos del puesto, y aquí pueden faltar barcos que están fuera. Guardar en «Flota y datos» una copia de lo anotado en esta página y después volver a cargarla.',
     inMemory:
       'Este navegador no guarda nada aquí: el almacenamiento está bloqueado o lleno. El puesto funciona hasta que se cierre la página; guardar una copia en «Flota y datos».',
     unreadable: (count) =>
@@ -1743,6 +1746,9 @@ export const words: Catalogue = {
     open: 'Abrir',
     returned: 'Ha vuelto',
     alarm: (boat, time) => `${boat} lleva ${time} de retraso`,
+    clockBack: (time) =>
+      `El reloj de este ordenador se ha atrasado ${time}. Las horas anotadas antes, sobre todo cuándo deben volver los barcos, llegan ahora otro tanto más tarde. Mirar cada barco que está fuera.`,
+    clockSeen: 'Mirado',
     alarms: (count) => (count === 1 ? 'Un barco va con retraso' : `${count} barcos van con retraso`),
     steps: {
       call: [
@@ -3209,6 +3215,7 @@ export const words: Catalogue = {
         'Una versión más nueva de esta página guarda aquí las travesías: volver a cargar la página. No se ha perdido nada.',
       blocked: 'Este navegador no deja que la página guarde nada: aquí no se guarda nada.',
     },
+    held: 'Una página más antigua de este sitio está abierta en otra pestaña y retiene las travesías y los barcos guardados. Cerrar esa pestaña, y aparecen aquí. No se ha perdido nada.',
     toFile: 'Guardarlo en un archivo',
     unreadable: (count) =>
       `${count === 1 ? '1 elemento viene' : `${count} elementos vienen`} de otra versión y no se puede mostrar aquí. Sigue guardado.`,

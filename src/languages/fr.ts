@@ -1914,6 +1914,9 @@ export const words: Catalogue = {
     },
     outCount: (count) => `Bateaux sortis (${count})`,
     loading: 'Recherche de ce que garde cet ordinateur…',
+    held: 'Une page plus ancienne de ce site est ouverte dans un autre onglet et retient les données du comptoir. Fermez cet onglet, et le comptoir continue ici. Rien n’est perdu.',
+    newer:
+      'Une version plus récente de cette page garde les données du comptoir, et des bateaux sortis peuvent manquer ici. Enregistrez une copie de ce qui a été saisi sur cette page sous «\u00a0Flotte et données\u00a0», puis rechargez la page.',
     inMemory:
       'Ce navigateur ne garde rien ici\u00a0: la mémoire est bloquée ou pleine. Le comptoir marche jusqu’à la fermeture de la page\u00a0; enregistrez une copie sous «\u00a0Flotte et données\u00a0».',
     unreadable: (count) =>
@@ -2092,6 +2095,9 @@ export const words: Catalogue = {
     open: 'Ouvrir',
     returned: 'Rentré',
     alarm: (boat, time) => `${boat} est en retard de ${time}`,
+    clockBack: (time) =>
+      `L’horloge de cet ordinateur a été retardée de ${time}. Les heures notées avant, surtout celles où les bateaux sont attendus, arrivent maintenant d’autant plus tard. Vérifiez chaque bateau sorti.`,
+    clockSeen: 'Vérifié',
     alarms: (count) => (single(count) ? 'Un bateau est en retard' : `${count} bateaux sont en retard`),
     steps: {
       call: [
@@ -3304,6 +3310,7 @@ export const words: Catalogue = {
       newer: 'Une version plus récente de cette page garde les sorties ici : rechargez la page. Rien n’est perdu.',
       blocked: 'Ce navigateur ne laisse rien garder à la page : rien n’est enregistré ici.',
     },
+    held: 'Une page plus ancienne de ce site est ouverte dans un autre onglet et retient les sorties et les bateaux enregistrés. Fermez cet onglet, et ils apparaissent ici. Rien n’est perdu.',
     toFile: 'Enregistrer plutôt dans un fichier',
     unreadable: (count) =>
       `${count === 1 ? '1 élément vient' : `${count} éléments viennent`} d’une autre version et ne peuvent être montrés ici. Ils restent gardés.`,

@@ -1,3 +1,4 @@
+import { watchWorker } from '../worker-watch.ts';
 import { type CardReport, type CardWork, cardWork } from './card-work.ts';
 
 /**
@@ -7,28 +8,32 @@ import { type CardReport, type CardWork, cardWork } from './card-work.ts';
 export function makeCard(asked: CardWork, told: (report: CardReport) => void): () => void {
   let wanted = true;
   let worker: Worker | undefined;
+  let unwatch = (): void => {};
+  const end = (): void => {
+    unwatch();
+    worker?.terminate();
+    worker = undefined;
+  };
   const tell = (report: CardReport): void => {
     if (!wanted) return;
-    if (report.kind !== 'progress') worker?.terminate();
+    if (report.kind !== 'progress') end();
     told(report);
   };
   const onPage = (): void => {
-    worker?.terminate();
-    worker = undefined;
+    end();
     void inSlices(asked, tell, () => wanted);
   };
   try {
     worker = new Worker(new URL('./card-worker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<CardReport>) => tell(data));
-    // A policy that refuses workers says so here, not where one is made.
-    worker.addEventListener('error', onPage, { once: true });
+    unwatch = watchWorker(worker, onPage);
     worker.postMessage(asked);
   } catch {
     onPage();
   }
   return () => {
     wanted = false;
-    worker?.terminate();
+    end();
   };
 }
 

@@ -4,6 +4,8 @@ import { readFleet } from '../../core/files/fleet-file.ts';
 import type { Fleet, FuelNote, Hire, Morning } from '../../core/hire/shapes.ts';
 import type { Result } from '../../core/units/result.ts';
 import { DEMO_FLEET } from '../reserve-check/demo-fleet.ts';
+import { whenHeld } from '../store/open-store.ts';
+import { whyUnkept } from '../store/why-unkept.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { DatabasePlace } from './database-place.ts';
 import type { DeskPlace, Kept, NoteOf, Replacement } from './desk-place.ts';
@@ -40,8 +42,11 @@ export class DeskKeeper implements ReactiveController {
   #channel: BroadcastChannel | undefined;
   desk: Desk = NOTHING;
   loaded = false;
-  /** Nothing outlives the page. */
-  inMemory = false;
+  /** Nothing outlives the page: storage is blocked or full, or a newer version of the page keeps what the desk has. */
+  inMemory: 'unkept' | 'newer' | undefined;
+  /** An older page in another tab keeps this one from looking what there is. */
+  held = false;
+  #unhear: (() => void) | undefined;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
@@ -53,13 +58,28 @@ export class DeskKeeper implements ReactiveController {
       this.#channel = new BroadcastChannel(CHANNEL);
       this.#channel.addEventListener('message', () => void this.#read());
     }
+    this.#unhear = whenHeld((held) => {
+      this.held = held;
+      this.#host.requestUpdate();
+    });
+    // What another tab said while this one was frozen or put away is not heard again.
+    window.addEventListener('pageshow', this.#again);
+    document.addEventListener('resume', this.#again);
     void this.#read();
   }
 
   hostDisconnected(): void {
+    this.#unhear?.();
+    window.removeEventListener('pageshow', this.#again);
+    document.removeEventListener('resume', this.#again);
     this.#channel?.close();
     this.#channel = undefined;
   }
+
+  readonly #again = (event: Event): void => {
+    // Every page is shown once; only one that was put away comes back.
+    if (event.type === 'resume' || (event as PageTransitionEvent).persisted) void this.#read();
+  };
 
   setFleet(fleet: Fleet | undefined): Promise<void> {
     return this.#do((place) => (fleet ? place.put('fleet', fleet) : place.remove('fleet')));
@@ -105,8 +125,8 @@ export class DeskKeeper implements ReactiveController {
   async #do(step: (place: DeskPlace) => Promise<void>): Promise<void> {
     try {
       await step(this.#place);
-    } catch {
-      await this.#intoMemory();
+    } catch (error) {
+      await this.#intoMemory(error);
       await step(this.#place);
     }
     this.#channel?.postMessage('changed');
@@ -116,19 +136,21 @@ export class DeskKeeper implements ReactiveController {
   async #read(): Promise<void> {
     try {
       this.#show(await this.#place.all());
-    } catch {
-      await this.#intoMemory();
+    } catch (error) {
+      await this.#intoMemory(error);
       this.#show(await this.#place.all());
     }
   }
 
-  /** Storage blocked or full: goes on with all that is known here. */
-  async #intoMemory(): Promise<void> {
-    if (this.inMemory) throw new RangeError('memory cannot fail');
-    this.inMemory = true;
-    this.#place = new MemoryPlace();
+  /** Goes on with all that is known here. */
+  async #intoMemory(error: unknown): Promise<void> {
+    // Two steps may have failed at once.
+    if (this.inMemory) return;
+    this.inMemory = whyUnkept(error) === 'newer' ? 'newer' : 'unkept';
+    const memory = new MemoryPlace();
+    this.#place = memory;
     const { fleet, demo, morning, units, hires, notes } = this.desk;
-    await this.#place.replace({ singles: { fleet: demo ? undefined : fleet, morning, units }, hires, notes });
+    await memory.replace({ singles: { fleet: demo ? undefined : fleet, morning, units }, hires, notes });
   }
 
   #show(kept: Kept): void {

@@ -17,7 +17,7 @@ import { outWords, deskWords as words } from '../words/en-desk.ts';
 import { AlarmSound } from './alarm-sound.ts';
 import { BoatEvidence } from './boat-evidence.ts';
 import './day-log.ts';
-import { DeskClock } from './desk-clock.ts';
+import { DeskClock, SLIGHT } from './desk-clock.ts';
 import './desk-data.ts';
 import type { DeskReplaced, UnitsChosen } from './desk-data.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
@@ -90,13 +90,15 @@ export class HireDesk extends SpeakingElement {
   }
 
   override render() {
-    const { desk, loaded, inMemory } = this.#keeper;
-    if (!loaded) return html`<p class="muted">${words.loading}</p>`;
+    const { desk, loaded, inMemory, held } = this.#keeper;
+    if (!loaded) {
+      return held ? html`<p class="warn" role="alert">${words.held}</p>` : html`<p class="muted">${words.loading}</p>`;
+    }
     const out = outFirst(desk.hires);
     return html`<div class="all">
-      ${this.#alarm()}
+      ${this.#alarm()} ${this.#clockBack(out)}
       <div class="state off-paper">
-        ${inMemory ? html`<p class="warn" role="status">${words.inMemory}</p>` : nothing}
+        ${inMemory ? html`<p class="warn" role="status">${inMemory === 'newer' ? words.newer : words.inMemory}</p>` : nothing}
         ${desk.unreadable > 0 ? html`<p class="warn">${words.unreadable(desk.unreadable)}</p>` : nothing}
         ${this.#morningState()} ${this.#fleetState(desk.fleet)}
       </div>
@@ -246,6 +248,21 @@ export class HireDesk extends SpeakingElement {
         </button>
       </div>
     </div>`;
+  }
+
+  /** By a clock put back every due time comes late: the only change of a clock that hides an overdue boat. */
+  #clockBack(out: readonly Hire[]) {
+    const { now, putBack } = this.#clock;
+    const back = Math.max(putBack, ...out.map(({ leftAt }) => leftAt! - now));
+    if (back <= SLIGHT) return nothing;
+    return html`<p class="warn row off-paper" role="alert">
+      <span>${outWords.clockBack(this.#measures.time(back))}</span>
+      ${
+        putBack > 0
+          ? html`<button type="button" @click=${() => this.#clock.accept()}>${outWords.clockSeen}</button>`
+          : nothing
+      }
+    </p>`;
   }
 
   #morningState() {

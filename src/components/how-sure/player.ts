@@ -1,5 +1,6 @@
 import type { Sampled } from '../../core/trip/risk.ts';
 import type { Ask } from '../further/ask.ts';
+import { watchWorker } from '../worker-watch.ts';
 import { playing } from './playing.ts';
 
 export type PlayReport =
@@ -14,39 +15,47 @@ export type PlayReport =
 export function play(ask: Ask, told: (report: PlayReport) => void): () => void {
   let wanted = true;
   let worker: Worker | undefined;
+  let unwatch = (): void => {};
+  const end = (): void => {
+    unwatch();
+    worker?.terminate();
+    worker = undefined;
+  };
   const tell = (report: PlayReport): void => {
     if (!wanted) return;
-    if (report.kind !== 'progress') worker?.terminate();
+    if (report.kind !== 'progress') end();
     told(report);
   };
   const onPage = (): void => {
-    worker?.terminate();
-    worker = undefined;
+    end();
     void inSlices(ask, tell, () => wanted);
   };
   try {
     worker = new Worker(new URL('./play-worker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<PlayReport>) => tell(data));
-    // A policy that refuses workers says so here, not where one is made.
-    worker.addEventListener('error', onPage, { once: true });
+    unwatch = watchWorker(worker, onPage);
     worker.postMessage({ trip: ask.trip, file: ask.file });
   } catch {
     onPage();
   }
   return () => {
     wanted = false;
-    worker?.terminate();
+    end();
   };
 }
 
 async function inSlices({ standing }: Ask, tell: (report: PlayReport) => void, wanted: () => boolean): Promise<void> {
   if (!standing) return tell({ kind: 'failed' });
-  const work = playing(standing);
-  for (;;) {
-    await new Promise((resolve) => setTimeout(resolve, 0));
-    if (!wanted()) return;
-    const { done, value } = work.next();
-    if (done) return tell({ kind: 'done', sampled: value });
-    tell({ kind: 'progress', share: value });
+  try {
+    const work = playing(standing);
+    for (;;) {
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      if (!wanted()) return;
+      const { done, value } = work.next();
+      if (done) return tell({ kind: 'done', sampled: value });
+      tell({ kind: 'progress', share: value });
+    }
+  } catch {
+    tell({ kind: 'failed' });
   }
 }

@@ -1,3 +1,4 @@
+import { watchWorker } from '../worker-watch.ts';
 import type { GoOn } from './after-rest.ts';
 
 /** What a worker tells: one piece after the other, then that it was the last. */
@@ -47,8 +48,7 @@ async function* fromWorker<T>(worker: Worker, asked: unknown): AsyncGenerator<T>
     waiting.push(data);
     wake();
   });
-  // A policy that refuses workers says so here, not where one is made.
-  worker.addEventListener('error', () => {
+  const unwatch = watchWorker(worker, () => {
     failed = true;
     wake();
   });
@@ -65,6 +65,7 @@ async function* fromWorker<T>(worker: Worker, asked: unknown): AsyncGenerator<T>
         });
     }
   } finally {
+    unwatch();
     worker.terminate();
   }
 }

@@ -4,9 +4,6 @@ import { openStore } from '../store/open-store.ts';
 /** One of the entries kept on this device. */
 export type Saved = SavedEntry & { readonly id: string };
 
-/** Why the device does not keep: it is full, a newer page has been here, or it is blocked. */
-export type Unkept = 'full' | 'newer' | 'blocked';
-
 const STORE = 'saved';
 
 /** All of them, the last saved first; what cannot be read any more is counted, and stays where it is. */
@@ -32,9 +29,4 @@ export async function keepEntries(entries: readonly Saved[]): Promise<void> {
 export async function removeEntry(id: string): Promise<void> {
   const database = await openStore();
   await database.delete(STORE, id);
-}
-
-export function whyUnkept(error: unknown): Unkept {
-  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
-  return name === 'QuotaExceededError' ? 'full' : name === 'VersionError' ? 'newer' : 'blocked';
 }

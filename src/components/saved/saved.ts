@@ -6,6 +6,8 @@ import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { saveFile } from '../planner/save-file.ts';
+import { whenHeld } from '../store/open-store.ts';
+import { type Unkept, whyUnkept } from '../store/why-unkept.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { filePickerStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -18,7 +20,7 @@ import './company.ts';
 import './compare-saved.ts';
 import { freeName } from './names.ts';
 import { savedStyles } from './saved.styles.ts';
-import { keepEntries, removeEntry, type Saved, savedEntries, type Unkept, whyUnkept } from './saved-store.ts';
+import { keepEntries, removeEntry, type Saved, savedEntries } from './saved-store.ts';
 
 /** A saved trip or boat to take the place of the one on screen. */
 export type SavedOpened = CustomEvent<{ name: string } & ({ trip: Trip } | { boat: SavedBoat })>;
@@ -49,19 +51,26 @@ export class SavedTrips extends SpeakingElement {
   @state() private renaming: { id: string; name: string } | undefined;
   @state() private removed: Saved | undefined;
   @state() private said = '';
+  @state() private held = false;
   @state() private unkept: { why: Unkept; entries: readonly SavedEntry[] } | undefined;
 
   @query('input[type="file"]') private picker!: HTMLInputElement;
 
+  #unhear: (() => void) | undefined;
+
   override connectedCallback(): void {
     super.connectedCallback();
     document.addEventListener('visibilitychange', this.#look);
+    this.#unhear = whenHeld((held) => {
+      this.held = held;
+    });
     this.#look();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     document.removeEventListener('visibilitychange', this.#look);
+    this.#unhear?.();
   }
 
   /** Another tab may have changed them. */
@@ -140,6 +149,7 @@ export class SavedTrips extends SpeakingElement {
 
   #trouble() {
     const { unkept } = this;
+    if (this.held) return html`<p class="problem" role="alert">${words.held}</p>`;
     if (!unkept) return nothing;
     return html`<p class="problem" role="alert">
       ${words.unkept[unkept.why]}

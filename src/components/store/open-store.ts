@@ -21,6 +21,24 @@ const UPGRADES: readonly ((database: IDBPDatabase) => void)[] = [
 ];
 
 let opened: Promise<IDBPDatabase> | undefined;
+let held = false;
+const hearers = new Set<(held: boolean) => void>();
+
+/**
+ * Tells when a page of an older version in another tab holds the database back, and when it has let go: until then
+ * whoever asked for it waits. Tells the state at once; returns what ends it.
+ */
+export function whenHeld(told: (held: boolean) => void): () => void {
+  hearers.add(told);
+  told(held);
+  return () => hearers.delete(told);
+}
+
+function setHeld(now: boolean): void {
+  if (now === held) return;
+  held = now;
+  for (const told of hearers) told(held);
+}
 
 /** The one database of this site on this device; rejects where storage is blocked. Stores: see `UPGRADES`. */
 export function openStore(): Promise<IDBPDatabase> {
@@ -37,6 +55,7 @@ async function open(): Promise<IDBPDatabase> {
       upgrade(made, oldVersion) {
         for (const step of UPGRADES.slice(oldVersion)) step(made as unknown as IDBPDatabase);
       },
+      blocked: () => setHeld(true),
       // A newer page in another tab needs another version: this one lets go and opens anew when asked.
       blocking(_current, _blocked, event) {
         forget();
@@ -48,5 +67,7 @@ async function open(): Promise<IDBPDatabase> {
   } catch (error) {
     forget();
     throw error;
+  } finally {
+    setHeld(false);
   }
 }

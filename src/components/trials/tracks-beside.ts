@@ -1,3 +1,4 @@
+import { watchWorker } from '../worker-watch.ts';
 import { readTracks, type TextFile, type TracksRead } from './track-reader.ts';
 import type { WorkerTold } from './track-worker.ts';
 
@@ -21,15 +22,17 @@ export async function tracksBeside(
       () => !signal.aborted,
     );
   if (!worker) return here();
+  let unwatch = (): void => {};
   const read = await new Promise<TracksRead | undefined | 'failed'>((resolve) => {
     signal.addEventListener('abort', () => resolve(undefined));
-    worker.addEventListener('error', () => resolve('failed'));
+    unwatch = watchWorker(worker, () => resolve('failed'));
     worker.addEventListener('message', ({ data }: MessageEvent<WorkerTold>) => {
       if ('share' in data) told(data.share, data.file);
       else resolve('read' in data ? data.read : 'failed');
     });
     worker.postMessage(texts);
   });
+  unwatch();
   worker.terminate();
   return read === 'failed' ? here() : read;
 }

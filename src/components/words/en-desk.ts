@@ -16,6 +16,9 @@ export const deskWords = spoken('deskWords', {
   },
   outCount: (count: number) => `Boats out (${count})`,
   loading: 'Looking up what this computer keeps …',
+  held: 'An older page of this site is open in another tab and holds the desk’s data. Close that tab, and the desk goes on here. Nothing is lost.',
+  newer:
+    'A newer version of this page keeps the desk’s data, and boats that are out may be missing here. Save a copy of what was entered on this page under “Fleet and data”, then reload the page.',
   inMemory:
     'This browser keeps nothing here: storage is blocked or full. The desk works until the page is closed; save a copy under “Fleet and data”.',
   unreadable: (count: number) =>
@@ -208,6 +211,9 @@ export const outWords = spoken('outWords', {
   open: 'Open',
   returned: 'Returned',
   alarm: (boat: string, time: string) => `${boat} is overdue by ${time}`,
+  clockBack: (time: string) =>
+    `This computer’s clock was put back by ${time}. Times noted before, above all when boats are due, come that much later now. Look at each boat that is out.`,
+  clockSeen: 'Looked at',
   alarms: (count: number) => (count === 1 ? 'A boat is overdue' : `${count} boats are overdue`),
   steps: {
     call: [

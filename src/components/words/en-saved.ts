@@ -32,6 +32,7 @@ export const savedWords = spoken('savedWords', {
     newer: 'A newer version of this page keeps the trips here: reload this page. Nothing is lost.',
     blocked: 'This browser does not let the page keep anything: nothing is saved here.',
   },
+  held: 'An older page of this site is open in another tab and holds the saved trips and boats. Close that tab, and they appear here. Nothing is lost.',
   toFile: 'Save it as a file instead',
   unreadable: (count: number) =>
     `${count === 1 ? '1 entry comes' : `${count} entries come`} from another version and cannot be shown here. They are still kept.`,

@@ -1,14 +1,9 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { freeName } from '../../../src/components/saved/names.ts';
-import {
-  keepEntries,
-  removeEntry,
-  type Saved,
-  savedEntries,
-  whyUnkept,
-} from '../../../src/components/saved/saved-store.ts';
+import { keepEntries, removeEntry, type Saved, savedEntries } from '../../../src/components/saved/saved-store.ts';
 import { openStore } from '../../../src/components/store/open-store.ts';
+import { whyUnkept } from '../../../src/components/store/why-unkept.ts';
 import { shipped } from '../../trips.ts';
 
 const saved = (id: string, name: string, hour: number): Saved => ({
