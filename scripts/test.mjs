@@ -27,7 +27,7 @@ const steps = [
   },
   {
     name: 'lint',
-    title: 'Format and lint',
+    title: 'Format, lint, what nobody uses',
     programs: [
       [
         packageFile('@biomejs', 'biome', 'bin', 'biome'),
@@ -35,6 +35,7 @@ const steps = [
         '--error-on-warnings',
         `--colors=${onScreen ? 'force' : 'off'}`,
       ],
+      [packageFile('knip', 'bin', 'knip.js'), '--no-progress'],
     ],
   },
   {

@@ -8,8 +8,8 @@ import { BATTERY, FILL, HELM_ALONE, loadedAsMeasured, type MeasuredPoint, points
 import { ELECTRIC_BOATS, PETROL_BOATS, recordOf } from './records.ts';
 
 /** Shares of what is usable that the measured curve says a trip takes: safe ones, and ones that break a third's reserve. */
-export const SAFE = [0.2, 0.3, 0.4, 0.5] as const;
-export const UNSAFE = [0.7, 0.8, 0.9, 1, 1.2] as const;
+const SAFE = [0.2, 0.3, 0.4, 0.5] as const;
+const UNSAFE = [0.7, 0.8, 0.9, 1, 1.2] as const;
 
 /** How the answers fall. */
 export interface Answers {
@@ -87,7 +87,7 @@ function answered(check: string, at: Usefulness['at'], points: readonly Measured
 const waters = prepareWaters(OPEN);
 
 /** The answer to a trip that takes `share` of what is usable by the measured consumption. */
-export function verdictOf({ check, speed, flow = Number.NaN }: MeasuredPoint, share: number): Verdict {
+function verdictOf({ check, speed, flow = Number.NaN }: MeasuredPoint, share: number): Verdict {
   const craft = loadedAsMeasured(recordOf(check));
   const usable = usableOf(craft);
   const oneWay = (share * usable * speed) / flow / 2;

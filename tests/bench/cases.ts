@@ -24,7 +24,7 @@ export const petrolDay: Trip = read('trips/petrol-day.json');
 
 const { typicalPlate } = hulls.find(({ id }) => id === 'catamaran-3-6')!;
 const bare = craftFrom('catamaran-3-6', 'petrol-15hp-4s', 'tank-25');
-export const craft: Craft = { ...bare, hull: { ...bare.hull, plate: typicalPlate } };
+const craft: Craft = { ...bare, hull: { ...bare.hull, plate: typicalPlate } };
 
 const boat: Boat = boatOf(craft, 'sea', 15);
 const afloat: Afloat = { mass: 310, lcg: 1.15, airArea: 0.75 };
@@ -84,7 +84,7 @@ function nextSpeed(): number {
 
 const loop20 = loopOf(20);
 /** The same day with everything by place and time: wind by the hour, streams by the tide, waves from wind and open water. */
-export const byTheHour: Trip = {
+const byTheHour: Trip = {
   ...petrolDay,
   conditions: {
     ...petrolDay.conditions,

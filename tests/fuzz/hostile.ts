@@ -69,7 +69,7 @@ function documents(): readonly [string, string][] {
 const BILLION = `<?xml version="1.0"?><!DOCTYPE gpx [<!ENTITY a "aaaaaaaaaa">${Array.from({ length: 9 }, (_, i) => `<!ENTITY ${'bcdefghij'[i]} "${`&${'abcdefghi'[i]};`.repeat(10)}">`).join('')}]><gpx><trk><name>&j;</name></trk></gpx>`;
 
 /** A link as ours are made, around whatever bytes. */
-export function linkOf(bytes: Uint8Array): string {
+function linkOf(bytes: Uint8Array): string {
   const packed: Uint8Array[] = [];
   const deflate = new Deflate({ level: 9, dictionary: new TextEncoder().encode(SHARE_DICTIONARY) }, (part) =>
     packed.push(part),

@@ -11,7 +11,7 @@ import { verdictOf } from '../../src/core/trip/reasons.ts';
 import type { Plan, Policy, ReasonCode, ReserveRule, Trip, Verdict } from '../../src/core/trip/shapes.ts';
 import type { Conditions } from '../../src/core/water/shapes.ts';
 
-export const RANK: Readonly<Record<Verdict, number>> = { go: 0, marginal: 1, 'no-go': 2 };
+const RANK: Readonly<Record<Verdict, number>> = { go: 0, marginal: 1, 'no-go': 2 };
 
 export const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined, freq: 4 });
@@ -76,9 +76,6 @@ const speeds: fc.Arbitrary<PlannedSpeed> = fc.oneof(
   { weight: 1, arbitrary: fc.constantFrom('best' as const, 'best-planing' as const) },
 );
 
-/** Numbers only: speeds that stay when something else changes. */
-export const numericSpeeds = between(0.5, 14);
-
 function waypointsAround(centre: LatLon, span: number, speed: fc.Arbitrary<PlannedSpeed>): fc.Arbitrary<Waypoint[]> {
   const waypoint = fc
     .record({
@@ -106,7 +103,7 @@ export interface Place {
 export const ESTUARY: Place = { centre: { lat: 46, lon: -32.003 }, span: 0.045 };
 export const EQUATOR: Place = { centre: { lat: 0, lon: 20 }, span: 0.05 };
 
-export function routes(place: Place, speed: fc.Arbitrary<PlannedSpeed> = speeds): fc.Arbitrary<Route> {
+function routes(place: Place, speed: fc.Arbitrary<PlannedSpeed> = speeds): fc.Arbitrary<Route> {
   return fc
     .record({
       shape: fc.constantFrom('out-and-home' as const, 'loop' as const, 'one-way' as const),
@@ -119,7 +116,7 @@ export function routes(place: Place, speed: fc.Arbitrary<PlannedSpeed> = speeds)
     });
 }
 
-export const conditions: fc.Arbitrary<Conditions> = fc.record({
+const conditions: fc.Arbitrary<Conditions> = fc.record({
   wind: maybe(fc.oneof(fc.constant('calm' as const), fc.record({ fromDeg: between(0, 360), speed: between(0, 14) }))),
   stream: maybe(fc.oneof(fc.constant('slack' as const), fc.record({ setDeg: between(0, 360), rate: between(0, 1.5) }))),
   sea: maybe(fc.oneof(fc.constant('calm' as const), fc.record({ height: between(0, 0.8) }))),
@@ -187,7 +184,7 @@ const rules: fc.Arbitrary<ReserveRule> = fc.oneof(
   fc.record({ kind: fc.constant('minutes' as const), minutes: between(5, 90) }),
 );
 
-export const policies: fc.Arbitrary<Policy> = fc.record({
+const policies: fc.Arbitrary<Policy> = fc.record({
   reserve: fc.array(rules, { maxLength: 2 }),
   manoeuvring: maybe(between(0, 1200)),
   drawnFactor: maybe(between(1, 1.2)),

@@ -3,7 +3,7 @@ import type { Aboard, Load } from '../../core/load/shapes.ts';
 import { type Landing, person } from './landing.ts';
 
 /** Weights that a new one starts with, kg (common practice, no source); the user sets the real ones. */
-export const USUAL_MASS: Record<Aboard['kind'], number> = { adult: 85, child: 35, dog: 20, gear: 15 };
+const USUAL_MASS: Record<Aboard['kind'], number> = { adult: 85, child: 35, dog: 20, gear: 15 };
 
 /** The schema of a trip takes no more than this many. */
 export const MOST_ABOARD = 60;

@@ -5,7 +5,7 @@ import type { Hull } from '../../core/craft/shapes.ts';
 const CONE = 0.34;
 
 /** Share of the way along the pointed bow of a catamaran's tube: 0 where it begins, 1 at the tip. */
-export function alongCone(hull: Hull, x: number): number {
+function alongCone(hull: Hull, x: number): number {
   const { bow } = ends(hull);
   const cone = CONE * hull.length;
   return Math.min(1, Math.max(0, (x - (bow - cone)) / cone));

@@ -14,7 +14,7 @@ export type Landing =
   | { readonly refused: 'bow-tube'; readonly at: Spot };
 
 /** Nearer than this to a place, a piece goes onto it, m. Farther would leave no way to sit on a tube beside a seat. */
-export const SNAP = 0.25;
+const SNAP = 0.25;
 
 /** Where one without a place comes aboard, share of the wetted length. */
 const MIDDLE = 0.4;

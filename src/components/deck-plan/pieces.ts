@@ -22,7 +22,7 @@ export interface Piece {
 }
 
 /** Level of the tanks where nobody gave one; a plan that knows no better takes the same. */
-export const UNKNOWN_FILL = 0.5;
+const UNKNOWN_FILL = 0.5;
 
 /** Everybody and everything on deck, those aboard first, in the order of the load. */
 export function pieces({ hull, store }: Craft, load: Load): Piece[] {
@@ -75,7 +75,7 @@ export function aboardKey(id: string): string {
   return `aboard:${id}`;
 }
 
-export function storeKey(index: number): string {
+function storeKey(index: number): string {
   return `store:${index}`;
 }
 

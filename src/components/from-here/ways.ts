@@ -78,7 +78,7 @@ export function wayName({ kind, name }: WayOut, homeward: boolean): string {
 }
 
 /** "3.2 L beyond the reserve", "1.1 L into the reserve", "0.6 L short". */
-export function marginText({ margin, left }: WayOut, { store }: Plan, m: Measures): string {
+function marginText({ margin, left }: WayOut, { store }: Plan, m: Measures): string {
   if (!Number.isFinite(left)) return words.noWay;
   if (left < 0) return words.short(m.show('amount', -left, store));
   const figure = m.show('amount', Math.abs(margin), store);

@@ -4,7 +4,7 @@ import type { Measures } from '../units/measures.ts';
 import { logWords as words } from '../words/en-desk.ts';
 import { type LogRow, logRow } from './log-rows.ts';
 
-export const LOG_COLUMNS = [
+const LOG_COLUMNS = [
   'boat',
   'where',
   'people',

@@ -51,8 +51,8 @@ export interface HostTaken {
   readonly waters: WatersFile | undefined;
 }
 
-export const UNIT_SYSTEMS = ['nautical', 'metric', 'imperial'] as const;
-export const THEMES = ['light', 'dark'] as const;
+const UNIT_SYSTEMS = ['nautical', 'metric', 'imperial'] as const;
+const THEMES = ['light', 'dark'] as const;
 const INLINE = ['trip', 'waters', 'fleet'];
 /** Findings told of one file. */
 const MOST = 3;

@@ -70,7 +70,7 @@ export class HostWishes {
 }
 
 /** Text of the first JSON script that is a child; a host's content policy lets it be, as it is no program. */
-export function inlineJson(host: HTMLElement): string {
+function inlineJson(host: HTMLElement): string {
   return host.querySelector(':scope > script[type="application/json"]')?.textContent ?? '';
 }
 

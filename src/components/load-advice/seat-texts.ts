@@ -12,7 +12,7 @@ import { seatWords as words } from '../words/en-load.ts';
 const SMALL = { speed: 0.05, heel: 0.5, left: 0.005, lcg: 0.01 };
 
 /** "Guest to Forward seat, port; Tank to Tank or battery in the bow". */
-export function movesText({ craft, load }: Trip, moves: readonly Move[], m: Measures): string {
+function movesText({ craft, load }: Trip, moves: readonly Move[], m: Measures): string {
   const parts = moves.map(({ who, to, station }) => {
     const label = craft.hull.stations.find(({ id }) => id === station)?.label;
     const where = label === undefined ? spotText(to, m) : commonWords.within(dataName(label));

@@ -45,7 +45,7 @@ export function isZone(feature: WatersFile['features'][number]): feature is Zone
   return (type === 'Polygon' || type === 'MultiPolygon') && kind !== 'landing' && kind in RANKS;
 }
 
-export function isLanding(feature: WatersFile['features'][number]): feature is LandingFeature {
+function isLanding(feature: WatersFile['features'][number]): feature is LandingFeature {
   return feature.geometry?.type === 'Point' && feature.properties?.kind === 'landing';
 }
 

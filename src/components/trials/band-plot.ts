@@ -155,7 +155,7 @@ export class BandPlot extends SpeakingElement {
 }
 
 /** Filled at the load shown, hollow at another, crossed where it does not count. */
-export function runMarkShape(kind: RunMark['kind'], x: number, y: number) {
+function runMarkShape(kind: RunMark['kind'], x: number, y: number) {
   return kind === 'aside'
     ? svg`<path class="mark aside" d="M${x - 5} ${y - 5}L${x + 5} ${y + 5}M${x + 5} ${y - 5}L${x - 5} ${y + 5}" />`
     : svg`<circle class="mark ${kind}" cx=${x} cy=${y} r="5.5" />`;

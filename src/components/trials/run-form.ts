@@ -25,7 +25,6 @@ import { setupName, storeKind } from './texts.ts';
 import { setupOf } from './work.ts';
 
 export type EntryTyped = CustomEvent<{ entry: RunEntry }>;
-export type EntrySaved = CustomEvent<{ entry: RunEntry }>;
 
 /** Relative standard deviation of a reading where nobody knows it better; shown only as a hint. */
 const USUAL_ERROR = 0.05;
@@ -259,7 +258,7 @@ export class RunForm extends SpeakingElement {
 }
 
 /** Every figure of the form, also those of the pieces it is made of. */
-export function deepFields(root: ParentNode): readonly HTMLElementTagNameMap['homeleg-quantity-field'][] {
+function deepFields(root: ParentNode): readonly HTMLElementTagNameMap['homeleg-quantity-field'][] {
   const own = [...root.querySelectorAll('homeleg-quantity-field')];
   const inner = [...root.querySelectorAll('homeleg-passes-field, homeleg-reading-field')];
   return [...own, ...inner.flatMap(({ shadowRoot }) => (shadowRoot ? deepFields(shadowRoot) : []))];

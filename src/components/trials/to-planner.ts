@@ -3,7 +3,7 @@ import { type CraftOrigin, type Draft, firstDraft } from '../planner/first-trip.
 import { withProfile } from '../planner/with-profile.ts';
 
 /** Under which name the planner keeps its trip on this device. */
-export const PLANNER_KEY = 'homeleg-trip';
+const PLANNER_KEY = 'homeleg-trip';
 
 /** Puts the boat into the planner's trip on this device, or a new one; false where the browser keeps nothing. */
 export async function useInPlanner(profile: BoatProfile, origin: CraftOrigin): Promise<boolean> {

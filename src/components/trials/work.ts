@@ -33,7 +33,7 @@ export function firstWork(): Work {
 }
 
 /** A fresh start on a boat that the planner knows. */
-export function workOn(craft: Craft, origin: CraftOrigin): Work {
+function workOn(craft: Craft, origin: CraftOrigin): Work {
   const { hull, drive, store } = craft;
   const trials: Trials = { hull, water: 'sea', setups: [{ id: 's1', drive, store }], runs: [], refills: [] };
   return {

@@ -38,7 +38,7 @@ export function showLatitude(lat: number, system: UnitSystem): string {
 }
 
 /** "031°59.400′W" or "-31.99000". */
-export function showLongitude(lon: number, system: UnitSystem): string {
+function showLongitude(lon: number, system: UnitSystem): string {
   return show(lon, system, 3, 'EW');
 }
 

@@ -76,7 +76,7 @@ export type Catalogue = {
   readonly [G in keyof Modules as Modules[G] extends (...given: never[]) => unknown ? never : G]: Modules[G];
 };
 
-/** A language on its way: what is missing is said in English. */
+/** A language on its way: what is missing is said in English. @public */
 export type Draft = { readonly [G in keyof Catalogue]?: Loose<Catalogue[G]> };
 
 type Loose<T> = T extends (...given: never[]) => unknown

@@ -16,7 +16,7 @@ export function usualWindow(ratedRpm: number): RevWindow {
 }
 
 /** Revs that an inch of pitch is said to change (forum practice, for propellers of about twice the pitch). */
-export const PRACTICE_PER_INCH = { low: 200, high: 300 };
+const PRACTICE_PER_INCH = { low: 200, high: 300 };
 
 /** Error of a rev counter and of reading it, as a share; one standard deviation (common practice, no source). */
 const READING = 0.01;

@@ -12,7 +12,7 @@ const STEP = 0.25;
 const FIRST = 0.5;
 const LAST = 18;
 /** Slower than this nobody travels; bounds the search for best speeds, m/s. */
-export const SLOWEST = 1;
+const SLOWEST = 1;
 
 /**
  * Steady speeds of a boat with its load and a headwind, from 0.5 m/s to just past what it can hold, every 0.25 m/s.

@@ -28,7 +28,7 @@ export interface DriveFactors {
   readonly friction: number;
 }
 
-export const UNMEASURED_DRIVE: DriveFactors = { pitchShift: 0, fuel: 1, friction: 0 };
+const UNMEASURED_DRIVE: DriveFactors = { pitchShift: 0, fuel: 1, friction: 0 };
 
 /** Wake and thrust deduction of small planing craft (Blount and Fox 1976 give factors near 1, from memory). */
 const WAKE = 0.02;

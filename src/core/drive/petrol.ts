@@ -23,7 +23,7 @@ interface FuelDefaults {
  * propeller curve (see the published tests of part load). Nothing measured at part load speaks against the plain line
  * for carburetted two-strokes.
  */
-export const FUEL_DEFAULTS: Readonly<Record<EngineCycle, FuelDefaults>> = {
+const FUEL_DEFAULTS: Readonly<Record<EngineCycle, FuelDefaults>> = {
   '4s-carb': { consumption: 380, sizeExponent: -0.06, friction: 0.55, growth: 0.8, enrichment: 0.2, idle: 0.16 },
   '4s-efi': { consumption: 345, sizeExponent: -0.06, friction: 0.45, growth: 0.8, enrichment: 0.2, idle: 0.14 },
   '2s-carb': { consumption: 515, sizeExponent: -0.12, friction: 1.2, growth: 0, enrichment: 0.12, idle: 0.17 },

@@ -4,7 +4,7 @@ import type { Result } from '../units/result.ts';
 import { addPoint, emptyTrack, type RawTrack, trackOfPoints } from './gpx-track.ts';
 
 /** Characters of a GPX file; ask a file's size in bytes before reading it. */
-export const GPX_LIMIT = 64e6;
+const GPX_LIMIT = 64e6;
 
 export interface GpxFile {
   /** Each with at least one timed point. */

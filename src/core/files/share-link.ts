@@ -15,7 +15,7 @@ import { withoutNames } from './without-names.ts';
 const VERSION = 1;
 
 /** Characters of a link that is written or read; some messengers cut far shorter ones. */
-export const LONGEST_LINK = 200_000;
+const LONGEST_LINK = 200_000;
 /** Bytes of JSON a link may unfold to: those of the largest trip file. */
 const MOST_BYTES = 2e6;
 /** Bytes unfolded at a time. Deflate makes at most 1032 of one, so a hostile link is left after half a megabyte too much. */

@@ -5,7 +5,7 @@ import { type Meaning, recognised } from './table-meanings.ts';
 
 /** Characters of a table; rows and columns of it. */
 const TEXT_LIMIT = 5e6;
-export const MOST_ROWS = 5000;
+const MOST_ROWS = 5000;
 const MOST_COLUMNS = 100;
 const SAMPLE_LENGTH = 60;
 

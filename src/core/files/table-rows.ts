@@ -5,7 +5,7 @@ import { parseJsonText } from './json-text.ts';
 /** Most characters of a table. */
 const MOST_TEXT = 5e6;
 /** Most rows. */
-export const MOST_ROWS = 5000;
+const MOST_ROWS = 5000;
 /** Headings are looked for in this many rows; some files begin with rows about the place. */
 const HEADING_ROWS = 50;
 

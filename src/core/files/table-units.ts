@@ -54,7 +54,7 @@ const US_GALLON = US_GALLON_L * PETROL_DENSITY;
 const IMPERIAL_GALLON = IMPERIAL_GALLON_L * PETROL_DENSITY;
 
 /** The first of a dimension is meant where a column names none. Amounts of petrol are kg inside. */
-export const TABLE_UNITS: readonly TableUnit[] = [
+const TABLE_UNITS: readonly TableUnit[] = [
   ...SPEEDS.map(([sign, one, written]) => unit('speed', sign, one, ...written)),
   ...SPEEDS.map(([sign, one, written]) => unit('wind', sign, one, ...written)),
   {

@@ -5,7 +5,7 @@ import { loadSchema } from './load-schema.ts';
 import { above, between, id, list, text } from './schema-parts.ts';
 
 /** Most runs, and most refills, of one boat. */
-export const MOST_RUNS = 500;
+const MOST_RUNS = 500;
 const MOST_SETUPS = 24;
 
 const day = v.pipe(v.string(), v.check(describesDay, 'must be a date such as 2026-07-15'));

@@ -73,7 +73,7 @@ function dayOfYear(month = 0, of = 0): boolean {
 export const degrees = between(0, 360, 'degrees');
 const rate = between(0, 20, 'knots');
 const ROW = { h: between(-13, 13, 'hours'), set_deg: degrees, spring_kn: rate, neap_kn: rate };
-export const HOUR_ROWS = { least: 2, most: 60 } as const;
+const HOUR_ROWS = { least: 2, most: 60 } as const;
 
 /** Rows of a stream place by hours from high water; that they rise only the reader knows. */
 export const hours: Rule = {

@@ -31,7 +31,7 @@ export function hireState(hire: Hire, now: number): HireState {
 }
 
 /** The step whose time has come. */
-export function overdueStep(late: number): OverdueStep {
+function overdueStep(late: number): OverdueStep {
   return late >= RAISE_ALARM ? 'raise-alarm' : late >= ASK_ROUND ? 'ask-round' : 'call';
 }
 

@@ -43,7 +43,7 @@ export function firstShore(shore: EdgeTree, ray: Ray, reach: number): number {
 }
 
 /** Distance at which a ray enters a box, m; Infinity: it misses it. */
-export function entryOf(ray: Ray, { minX, minY, maxX, maxY }: ChartBox): number {
+function entryOf(ray: Ray, { minX, minY, maxX, maxY }: ChartBox): number {
   return entry(ray, minX, minY, maxX, maxY);
 }
 

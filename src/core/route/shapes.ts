@@ -1,4 +1,4 @@
-import type { Feature, FeatureCollection, LineString, MultiPolygon, Point, Polygon } from 'geojson';
+import type { Feature, FeatureCollection, MultiPolygon, Point, Polygon } from 'geojson';
 
 /** WGS 84 degrees. */
 export interface LatLon {
@@ -56,15 +56,6 @@ export interface LandingProperties {
   readonly dries_m?: number;
 }
 
-/** A set route: the line as it is drawn, a loop closed by hand or not. */
-export interface RouteProperties {
-  readonly kind: 'route';
-  readonly name: string;
-  readonly id?: string;
-  readonly shape?: Route['shape'];
-  readonly note?: string;
-}
-
 /** Who answers for local waters, and between which days (ISO dates, both included) they may be relied on. */
 export interface Answerable {
   readonly responsible?: string;
@@ -80,4 +71,3 @@ export interface WatersFile extends FeatureCollection, Answerable {
 
 export type ZoneFeature = Feature<Polygon | MultiPolygon, ZoneProperties>;
 export type LandingFeature = Feature<Point, LandingProperties>;
-export type RouteFeature = Feature<LineString, RouteProperties>;

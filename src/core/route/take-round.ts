@@ -38,8 +38,8 @@ export interface RoundTrack {
 }
 
 /** m */
-export const LEAST_CLEARANCE = 5;
-export const MOST_CLEARANCE = 1000;
+const LEAST_CLEARANCE = 5;
+const MOST_CLEARANCE = 1000;
 /** Ends nearer to land than this, m, count as on it; nothing is passed nearer. */
 const TOUCHING = 1;
 /** Corners, and straight tracks looked at for one leg, before a search is given up: some tenths of a second. */

@@ -2,7 +2,7 @@ import { chartable, interpolate, legBetween } from '../route/distance.ts';
 import type { Track, TrackNote, TrackNoteCode, TrackPoint } from './shapes.ts';
 
 /** Faster than any boat this tool is for, m/s: 58 kn (common practice, no source). */
-export const IMPLAUSIBLE_SPEED = 30;
+const IMPLAUSIBLE_SPEED = 30;
 /** Scatter of a fix that is no fault, m, and braking or turning that no small boat does, m/s2 (from memory). */
 const SCATTER = 10;
 const IMPLAUSIBLE_ACCELERATION = 10;

@@ -141,7 +141,7 @@ export function setupOf({ setups }: Trials, id: string): Setup {
   return setups.find((setup) => setup.id === id) ?? setups[0]!;
 }
 
-export function plainBoat({ hull, water }: Trials, { drive, store }: Setup): Boat {
+function plainBoat({ hull, water }: Trials, { drive, store }: Setup): Boat {
   return boatOf({ hull, drive, store }, water, 18);
 }
 

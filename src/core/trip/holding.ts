@@ -137,7 +137,7 @@ export function worse(a: Verdict, b: Verdict): Verdict {
 }
 
 /** Both conditions; the slack is that of the nearer to turning. */
-export function both(a: Answer, b: Answer): Answer {
+function both(a: Answer, b: Answer): Answer {
   const slack = a.slack === undefined || b.slack === undefined ? undefined : Math.min(a.slack, b.slack);
   return { holds: a.holds && b.holds, slack };
 }

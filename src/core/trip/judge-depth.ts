@@ -12,7 +12,7 @@ export const WEATHER = 0.3;
 const EARLY = 0.9;
 const LATE = 1.2;
 /** How near a landing a waypoint is meant for it, m. */
-export const NEAR = 150;
+const NEAR = 150;
 /** Step at which the tide is asked while a place is passed, s. */
 const STEP = 600;
 

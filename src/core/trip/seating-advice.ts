@@ -230,7 +230,7 @@ export function moved(trip: Trip, moves: readonly Move[]): Trip {
 }
 
 /** What a placement makes of the boat and, where there is a route, of the trip. */
-export function figuresOf(trip: Trip, waters: Waters | undefined, speed: number): SeatingFigures {
+function figuresOf(trip: Trip, waters: Waters | undefined, speed: number): SeatingFigures {
   const prepared = prepare(trip, undefined);
   const { weighs, fill, batteryTemperatureC } = storeGiven(trip);
   const balance = balanceAt(prepared.base, prepared.storeMass(weighs));

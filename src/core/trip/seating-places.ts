@@ -47,7 +47,7 @@ export function movables({ hull, store }: Craft, load: Load, fill: number, purpo
 }
 
 /** Seats the helm may have. */
-export function helmPlaces(hull: Hull, seats: readonly Station[], purpose: Purpose): readonly Station[] {
+function helmPlaces(hull: Hull, seats: readonly Station[], purpose: Purpose): readonly Station[] {
   const own = seats.filter(({ use }) => use === 'helm');
   if (purpose === 'tiller' || own.length === 0) return seats.filter((seat) => helmReaches(hull, seat));
   return own;

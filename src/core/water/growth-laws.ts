@@ -9,7 +9,7 @@ export interface Waves {
   readonly period: number;
 }
 
-export const FLAT: Waves = { height: 0, period: 0 };
+const FLAT: Waves = { height: 0, period: 0 };
 
 /** Share of the wind's momentum the water takes: drag coefficient at 10 m (EM 1110-2-1100 Part II, eq. II-2-36). */
 function frictionSpeed(wind: number): number {
@@ -87,9 +87,4 @@ export function averagedWind(speed: number, fromTime: number, toTime: number): n
   for (const time of [fromTime, toTime]) if (!(time >= AVERAGED.least && time <= AVERAGED.most)) return undefined;
   const factor = (time: number) => 1.5334 - 0.15 * Math.log10(time);
   return (speed * factor(toTime)) / factor(fromTime);
-}
-
-/** Mean wind where only the gusts are known, m/s: gusts over 1.4 (common practice, no source). */
-export function meanOfGusts(gust: number): number {
-  return gust / 1.4;
 }

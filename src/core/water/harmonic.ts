@@ -7,7 +7,7 @@ import type { TideStation } from './shapes.ts';
 import type { HeightAt, TurnOfTide } from './tide-height.ts';
 
 /** Longest span predicted at once, s; a day takes some milliseconds. */
-export const LONGEST_SPAN = 40 * DAY;
+const LONGEST_SPAN = 40 * DAY;
 
 /** Heights are computed this far apart, s, and joined by cubics: to less than a millimetre of what lies between. */
 const STEP = 10 * MINUTE;

@@ -7,7 +7,7 @@ export interface SeaState {
 }
 
 /** WMO code table 3700, from memory. */
-export const SEA_STATES: readonly SeaState[] = [
+const SEA_STATES: readonly SeaState[] = [
   { code: 0, name: 'calm (glassy)', from: 0, to: 0 },
   { code: 1, name: 'calm (rippled)', from: 0, to: 0.1 },
   { code: 2, name: 'smooth', from: 0.1, to: 0.5 },

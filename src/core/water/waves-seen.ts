@@ -26,11 +26,3 @@ export function heightsMet(significant: number): {
     single: 2 * significant,
   };
 }
-
-/** Height over length from which waves threaten small boats: about 1/18 (navigation school glossary, marine forecast service). */
-export const STEEP = 1 / 18;
-
-/** Height over length of deep-water waves; 1/7 breaks in theory. No waves, no steepness. */
-export function steepness(height: number, period: number): number {
-  return height === 0 ? 0 : height / deepWaterWave(period).length;
-}

@@ -6,7 +6,7 @@ import { KNOT, NAUTICAL_MILE, WATT_HOUR } from '../../../src/core/units/convert.
 /** Invented plans and curves of boats that do not exist, consistent in themselves. Nothing here comes from the core. */
 
 export const litre = (litres: number): number => litres * PETROL_DENSITY;
-export const wattHours = (wh: number): number => wh * WATT_HOUR;
+const wattHours = (wh: number): number => wh * WATT_HOUR;
 
 export interface Sketch {
   readonly store?: 'fuel' | 'charge';
@@ -24,7 +24,7 @@ export interface Sketch {
   readonly more?: Partial<Plan>;
 }
 
-export function sketchPlan(sketch: Sketch): Plan {
+function sketchPlan(sketch: Sketch): Plan {
   const store = sketch.store ?? 'fuel';
   const amount = store === 'fuel' ? litre : wattHours;
   const usable = amount(sketch.usable);

@@ -152,10 +152,3 @@ export function topSpeed(boat: Boat, setting: Setting, thrustPower: number): num
   while (drag(boat, setting, speed) * speed > thrustPower) speed -= 0.01;
   return speed;
 }
-
-/** Slowest speed at which the power is spent: where a boat gathering way stays. */
-export function firstStop(boat: Boat, setting: Setting, thrustPower: number): number {
-  let speed = 0.5;
-  while (speed < 15 && drag(boat, setting, speed) * speed <= thrustPower) speed += 0.01;
-  return speed;
-}

@@ -3,7 +3,7 @@ import type { LatLon } from '../../../src/core/route/shapes.ts';
 import type { Track, TrackPoint } from '../../../src/core/track/shapes.ts';
 
 /** Numbers from 0 to 1 that look thrown but are the same on every machine (a linear congruence, from memory). */
-export function dice(seed: number): () => number {
+function dice(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
@@ -12,7 +12,7 @@ export function dice(seed: number): () => number {
 }
 
 /** Normal deviates from uniform ones (Box and Muller 1958). */
-export function normal(die: () => number): number {
+function normal(die: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - die())) * Math.cos(2 * Math.PI * die());
 }
 
@@ -38,7 +38,7 @@ export interface Recording {
 
 /** 2026-07-01 09:00 UTC. */
 export const MORNING = Date.UTC(2026, 6, 1, 9) / 1000;
-export const OPEN_WATER: LatLon = { lat: 46, lon: -32 };
+const OPEN_WATER: LatLon = { lat: 46, lon: -32 };
 
 /** A recorded track of a boat that sails the parts one after the other. */
 export function recorded(parts: readonly Part[], recording: Recording = {}): Track {
