@@ -1,3 +1,5 @@
+import { putBy } from '../store/put-by.ts';
+
 /** What only the people know: kept on this device, put on paper or sent only as they tick. */
 export interface PassageNotes {
   readonly who: string;
@@ -36,13 +38,18 @@ export const LONGEST_NOTE = 600;
 
 /** What the device kept; empty where there is nothing or it cannot be read. */
 export function keptNotes(): PassageNotes {
+  let text: string | null = null;
   let kept: unknown;
   try {
-    kept = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    text = localStorage.getItem(KEY);
+    kept = JSON.parse(text ?? '{}');
   } catch {
+    kept = undefined;
+  }
+  if (typeof kept !== 'object' || kept === null) {
+    if (text !== null) putBy(KEY, text);
     return NO_NOTES;
   }
-  if (typeof kept !== 'object' || kept === null) return NO_NOTES;
   const given = kept as Record<string, unknown>;
   const texts = NOTE_FIELDS.map((field) => {
     const text = given[field];

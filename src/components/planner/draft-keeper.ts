@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { putBy } from '../store/put-by.ts';
 import type { Draft } from './first-trip.ts';
 
 /** Trips put by at most. */
@@ -16,6 +17,8 @@ export class DraftKeeper implements ReactiveController {
   readonly #key: () => string | undefined;
   #waiting: Draft | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** What is there cannot be read, and there is no room to put it by: it stays. */
+  #locked = false;
   /** The last attempt to keep something failed. */
   failed = false;
 
@@ -46,8 +49,7 @@ export class DraftKeeper implements ReactiveController {
     if (text === null) return undefined;
     const draft = await parsed(text);
     if (draft) return { draft };
-    // Not thrown away: another version may still read it.
-    this.#put(`${key}-unreadable`, text);
+    this.#locked = !putBy(key, text);
     return { unreadable: true };
   }
 
@@ -102,7 +104,7 @@ export class DraftKeeper implements ReactiveController {
     clearTimeout(this.#timer);
     const key = this.#key();
     if (!this.#waiting || !key) return;
-    const failed = !this.#put(key, JSON.stringify(this.#waiting));
+    const failed = this.#locked || !this.#put(key, JSON.stringify(this.#waiting));
     this.#waiting = undefined;
     if (failed !== this.failed) {
       this.failed = failed;

@@ -1,6 +1,8 @@
 import type { Conditions } from '../../core/water/shapes.ts';
 
 const KEY = 'homeleg-today';
+/** No wind, stream or wave is more, m/s and m. */
+const MOST = 100;
 
 /** The desk's conditions of today; 'old' when those kept are of another day, undefined when there are none. */
 export function keptToday(now: Date): Conditions | 'old' | undefined {
@@ -35,17 +37,17 @@ function conditionsFrom(value: unknown): Conditions | undefined {
   const pair = (v: unknown, angle: string, size: string): boolean =>
     typeof v === 'object' &&
     v !== null &&
-    isNumber((v as Record<string, unknown>)[angle]) &&
-    isNumber((v as Record<string, unknown>)[size]);
+    within((v as Record<string, unknown>)[angle], 0, 360) &&
+    within((v as Record<string, unknown>)[size], 0, MOST);
   return {
     water: water === 'fresh' ? 'fresh' : 'sea',
     ...((wind === 'calm' || pair(wind, 'fromDeg', 'speed')) && { wind: wind as Conditions['wind'] }),
     ...((stream === 'slack' || pair(stream, 'setDeg', 'rate')) && { stream: stream as Conditions['stream'] }),
     ...((sea === 'calm' || pair(sea, 'height', 'height')) && { sea: sea as Conditions['sea'] }),
-    ...(isNumber(batteryTemperatureC) && { batteryTemperatureC }),
+    ...(within(batteryTemperatureC, -60, 80) && { batteryTemperatureC }),
   };
 }
 
-function isNumber(value: unknown): value is number {
-  return typeof value === 'number' && Number.isFinite(value);
+function within(value: unknown, least: number, most: number): value is number {
+  return typeof value === 'number' && value >= least && value <= most;
 }

@@ -1,6 +1,7 @@
 import type { BoatProfile } from '../../core/trials/shapes.ts';
 import { type CraftOrigin, type Draft, firstDraft } from '../planner/first-trip.ts';
 import { withProfile } from '../planner/with-profile.ts';
+import { putBy } from '../store/put-by.ts';
 
 /** Under which name the planner keeps its trip on this device. */
 const PLANNER_KEY = 'homeleg-trip';
@@ -9,6 +10,8 @@ const PLANNER_KEY = 'homeleg-trip';
 export async function useInPlanner(profile: BoatProfile, origin: CraftOrigin): Promise<boolean> {
   try {
     const kept = await plannerDraft();
+    const text = localStorage.getItem(PLANNER_KEY);
+    if (!kept && text !== null && !putBy(PLANNER_KEY, text)) return false;
     const draft: Draft = { trip: withProfile((kept ?? firstDraft()).trip, profile), origin };
     localStorage.setItem(PLANNER_KEY, JSON.stringify(draft));
     return true;

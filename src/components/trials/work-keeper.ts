@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
 import type { Result } from '../../core/units/result.ts';
+import { putBy } from '../store/put-by.ts';
 import type { Sheet, Work } from './work.ts';
 
 export type KeptWork = { readonly work: Work } | { readonly unreadable: true } | undefined;
@@ -11,6 +12,8 @@ export class WorkKeeper implements ReactiveController {
   readonly #key: () => string | undefined;
   #waiting: Work | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** What is there cannot be read, and there is no room to put it by: it stays. */
+  #locked = false;
   /** The last attempt to keep something failed. */
   failed = false;
 
@@ -41,8 +44,7 @@ export class WorkKeeper implements ReactiveController {
     if (text === null) return undefined;
     const work = await parsed(text);
     if (work) return { work };
-    // Not thrown away: another version may still read it.
-    this.#put(`${key}-unreadable`, text);
+    this.#locked = !putBy(key, text);
     return { unreadable: true };
   }
 
@@ -57,7 +59,7 @@ export class WorkKeeper implements ReactiveController {
     clearTimeout(this.#timer);
     const key = this.#key();
     if (!this.#waiting || !key) return;
-    const failed = !this.#put(key, JSON.stringify(this.#waiting));
+    const failed = this.#locked || !this.#put(key, JSON.stringify(this.#waiting));
     this.#waiting = undefined;
     if (failed !== this.failed) {
       this.failed = failed;

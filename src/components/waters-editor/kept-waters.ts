@@ -9,9 +9,12 @@ const STORE = 'waters';
 export async function keptSheet(): Promise<Sheet | undefined> {
   try {
     const value: unknown = await (await openStore()).get(STORE, 'draft');
-    return record(value) && value.type === 'FeatureCollection' && Array.isArray(value.features)
-      ? (value as unknown as Sheet)
-      : undefined;
+    if (record(value) && value.type === 'FeatureCollection' && Array.isArray(value.features)) {
+      return value as unknown as Sheet;
+    }
+    // Not written over by what is drawn next.
+    if (value !== undefined) await put(`draft-unreadable-${Date.now()}`, value);
+    return undefined;
   } catch {
     return undefined;
   }

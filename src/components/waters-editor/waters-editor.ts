@@ -77,14 +77,18 @@ export class WatersEditor extends SpeakingElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('keydown', this.#keys);
+    window.addEventListener('pagehide', this.#hidden);
     if (!this.hasUpdated) void this.#restore();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.removeEventListener('keydown', this.#keys);
+    window.removeEventListener('pagehide', this.#hidden);
     void this.#keepNow();
   }
+
+  readonly #hidden = (): void => void this.#keepNow();
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('sheet')) this.#look();
