@@ -46,9 +46,35 @@ export function packageDescription(modules: readonly Module[], typePackages: Rea
  */
 function acting(modules: readonly Module[]): readonly string[] {
   return modules
-    .filter(({ file, code }) => ts.createSourceFile(file, code, ts.ScriptTarget.ES2022).statements.some(acts))
+    .filter(({ file, code }) => {
+      const { statements } = ts.createSourceFile(file, code, ts.ScriptTarget.ES2022);
+      const own = new Set(statements.flatMap(declared));
+      return statements.some((statement) => !decorates(statement, own) && acts(statement));
+    })
     .map(({ file }) => `./${file}`)
     .sort();
+}
+
+function declared(statement: ts.Statement): readonly string[] {
+  if (ts.isClassDeclaration(statement)) return statement.name ? [statement.name.text] : [];
+  if (!ts.isVariableStatement(statement)) return [];
+  return statement.declarationList.declarations.flatMap(({ name }) => (ts.isIdentifier(name) ? [name.text] : []));
+}
+
+/** Whether it only finishes a class of the same module, as compiled decorators do: who does not use the class misses nothing. */
+function decorates(statement: ts.Statement, own: ReadonlySet<string>): boolean {
+  if (!ts.isExpressionStatement(statement) || !ts.isCallExpression(statement.expression)) return false;
+  const { expression: called, arguments: given } = statement.expression;
+  const target = given[1];
+  return (
+    ts.isIdentifier(called) &&
+    called.text === '__decorate' &&
+    target !== undefined &&
+    ts.isPropertyAccessExpression(target) &&
+    target.name.text === 'prototype' &&
+    ts.isIdentifier(target.expression) &&
+    own.has(target.expression.text)
+  );
 }
 
 function acts(statement: ts.Statement): boolean {

@@ -10,6 +10,7 @@ import type {
   Module,
   Package,
 } from 'custom-elements-manifest/schema';
+import { eventTypes } from './events.ts';
 import { publishedElements, root } from './published.ts';
 
 const TOKENS = 'src/components/theme/tokens.styles.ts';
@@ -19,7 +20,7 @@ export function elementsManifest(): Package {
   const elements = publishedElements();
   // The analyser settles a class by its base only after having read the base.
   const read = analysed([...new Set(elements.flatMap(({ module }) => [...basesOf(module), module]))]);
-  const events = eventTypes();
+  const events = new Map([...eventTypes()].map(([name, { module, type }]) => [name, detailOf(module, type)]));
   const aliases = choices();
   const constants = wordConstants();
   const modules = elements.map(({ tag, className, module }): Module => {
@@ -126,16 +127,6 @@ function wordConstants(): ReadonlyMap<string, string> {
       .flatMap((file) => [...readFileSync(join(root, file), 'utf8').matchAll(/^export const ([A-Z_]+) = ('[^']*');/gm)])
       .map(([, name, word]) => [name!, word!]),
   );
-}
-
-/** Events by name with the type of each, as the elements tell TypeScript. */
-function eventTypes(): ReadonlyMap<string, string> {
-  const types = new Map<string, string>();
-  for (const file of globSync('src/components/**/*.ts', { cwd: root })) {
-    const [map] = /interface HTMLElementEventMap \{[^}]*\}/.exec(readFileSync(join(root, file), 'utf8')) ?? [];
-    for (const [, name, type] of map?.matchAll(/'([\w-]+)': (.+);/g) ?? []) types.set(name!, detailOf(file, type!));
-  }
-  return types;
 }
 
 /** The detail of an event spelled out where it is a type of the same file. */

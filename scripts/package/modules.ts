@@ -1,5 +1,7 @@
 import { join } from 'node:path';
 import { build, type Rolldown } from 'vite';
+import { VERSION } from '../../src/components/version.ts';
+import { ownTags } from '../embed/own-tags.ts';
 import { languageTags, packageFolder, publishedElements, root, workerModules } from './published.ts';
 
 /** The name of a source file inside a module, where a worker is started by it. */
@@ -31,7 +33,7 @@ export async function buildModules(): Promise<readonly Module[]> {
     configFile: false,
     publicDir: false,
     logLevel: 'warn',
-    plugins: [workerNames],
+    plugins: [ownTags(VERSION), workerNames],
     ssr: { target: 'webworker' },
     build: {
       // Only so the modules stay plain: no loader of preloads, no workers packed under other names.

@@ -1,5 +1,7 @@
 import { join } from 'node:path';
 import { build } from 'vite';
+import { VERSION } from '../../src/components/version.ts';
+import { ownTags } from '../embed/own-tags.ts';
 import { packageFolder, publishedElements, root } from './published.ts';
 
 const ALL = 'all-elements';
@@ -16,6 +18,7 @@ export async function buildStandalone(): Promise<void> {
     base: './',
     worker: { format: 'es', rolldownOptions: { output: WORKERS } },
     plugins: [
+      ownTags(VERSION),
       {
         name: ALL,
         resolveId: (id) => (id === ALL ? `\0${ALL}` : null),

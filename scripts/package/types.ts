@@ -1,6 +1,7 @@
 import { globSync, mkdirSync, writeFileSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+import { dirname, join, posix, relative, resolve } from 'node:path';
 import ts from 'typescript';
+import { eventsOf, eventTypes } from './events.ts';
 import { languageTags, packageFolder, publishedElements, root } from './published.ts';
 
 /**
@@ -36,11 +37,33 @@ export function buildTypes(): ReadonlySet<string> {
   const written = new Map<string, Declarations>();
   const { diagnostics } = program.emit(undefined, (path, text) => written.set(resolve(path), asPublished(text)));
   if (diagnostics.length > 0) throw new Error(ts.formatDiagnostics(diagnostics, host));
+  for (const { module } of elements) {
+    const own = written.get(declarationsOf(module));
+    if (own) written.set(declarationsOf(module), withEvents(own, module));
+  }
   // The compiler leaves nothing of a module that only registers; its types are those of the class.
   for (const { name, define } of elements) {
     written.set(declarationsOf(define), { code: `import './${name}.js';\n`, names: [`./${name}.js`] });
   }
   return putReached([...published, ...elements.map(({ define }) => define)].map(declarationsOf), written);
+}
+
+/**
+ * The types of an element with those of its events. An element may fire them through a controller that its types do not
+ * name; a page that listens has to know them all the same.
+ */
+function withEvents({ code, names }: Declarations, module: string): Declarations {
+  const known = eventTypes();
+  const lines = new Map<string, string>();
+  for (const event of eventsOf(module)) {
+    const told = known.get(event);
+    if (!told) throw new Error(`${module} fires ${event}, which is in no HTMLElementEventMap`);
+    if (told.module === module) continue;
+    const path = posix.relative(posix.dirname(module), told.module).replace(/\.ts$/, '.js');
+    const name = path.startsWith('.') ? path : `./${path}`;
+    lines.set(`export type { ${told.type} } from '${name}';\n`, name);
+  }
+  return { code: code + [...lines.keys()].join(''), names: [...names, ...lines.values()] };
 }
 
 /** Writes what can be reached from the published modules; the rest is nobody's business outside. */

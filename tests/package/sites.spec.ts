@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { serve } from '../../scripts/serve.mjs';
@@ -7,7 +7,10 @@ import { project, run, twoTrips } from './project.ts';
 /** Each site: how its types are checked, and how it becomes files to serve. */
 const sites = {
   plain: {
-    types: (folder: string) => run(folder, 'tsc'),
+    types: (folder: string) => {
+      writeFileSync(join(folder, 'src/events.ts'), listeners());
+      run(folder, 'tsc');
+    },
     build: (folder: string) => {
       const dist = join(folder, 'dist');
       mkdirSync(dist);
@@ -23,6 +26,27 @@ const sites = {
     build: bundled,
   },
 } as const;
+
+/** A program that listens for every documented event of every element and wants to know what its detail is. */
+function listeners(): string {
+  const { modules } = JSON.parse(readFileSync('dist-package/custom-elements.json', 'utf8')) as {
+    modules: { declarations: { tagName: string; events?: { name: string }[] }[] }[];
+  };
+  const lines = modules.flatMap(({ declarations }) =>
+    declarations.flatMap(({ tagName, events = [] }) => [
+      `import 'homeleg/${tagName.replace('homeleg-', '')}/define';`,
+      ...events.map(
+        ({ name }) =>
+          `document.createElement('${tagName}').addEventListener('${name}', ({ detail }) => known<typeof detail>(detail));`,
+      ),
+    ]),
+  );
+  expect(lines.length).toBeGreaterThan(30);
+  return `// Neither any nor unknown: those hold whatever is asked of them.
+declare function known<T>(detail: unknown extends T ? never : T): void;
+${lines.join('\n')}
+`;
+}
 
 function bundled(folder: string): void {
   run(folder, 'vite', 'build', '--logLevel', 'warn');
@@ -62,8 +86,8 @@ async function tried(page: Page, address: string): Promise<void> {
   await expect(said).toHaveText('no-go');
   await expect(planner).toContainText('Not like this');
   // Parts that come when they are shown, the map among them, and the curve.
-  await expect(planner.locator('homeleg-route-map .leaflet-container')).toBeVisible();
-  await planner.locator('homeleg-curve-plot').scrollIntoViewIfNeeded();
-  await expect(planner.locator('homeleg-curve-plot svg').first()).toBeVisible();
+  await expect(planner.locator('.leaflet-container')).toBeVisible();
+  await planner.locator('[part="curve"]').scrollIntoViewIfNeeded();
+  await expect(planner.locator('[part="curve"] svg').first()).toBeVisible();
   expect(complaints).toEqual([]);
 }

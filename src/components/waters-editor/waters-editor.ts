@@ -52,7 +52,7 @@ export type WatersReady = CustomEvent<{ waters: WatersFile | undefined }>;
 /**
  * @summary Draws and checks a file of local waters: land, shoals, zones, landings, stream places and set routes, on a map
  * or in tables.
- * @fires homeleg-waters-ready - the waters as they stand, undefined while they have errors
+ * @fires {WatersReady} homeleg-waters-ready - the waters as they stand, undefined while they have errors
  */
 export class WatersEditor extends SpeakingElement {
   static override styles = [tokens, controls, watersEditorStyles];
