@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Change, Changes, Effects, Spread } from '../../core/compare/changes.ts';
 import { curveWords } from '../curve-plot/words.ts';
 import type { Measures } from '../units/measures.ts';
+import { numberText } from '../units/number-text.ts';
 import { changeWords, surenessWords, lookWords as words } from '../words/en-compare.ts';
 import { difference, span } from './differences.ts';
 
@@ -66,8 +67,7 @@ function cell(name: string, value: string) {
 function effectsOf({ now, cruise }: Changes, { planing }: Told, m: Measures): readonly Effect[] {
   const speed = (si: number) => m.show('speed', si);
   const share = (value: number) => m.show('share', value);
-  const revs = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 0 });
-  const rpm = (value: number) => curveWords.rpmOf(revs.format(Math.round(value / 10) * 10));
+  const rpm = (value: number) => curveWords.rpmOf(numberText(m.lang, Math.round(value / 10) * 10));
   const told = ({ low, high }: Spread, show: (size: number) => string) =>
     span(difference(low, show), difference(high, show));
   const top: Effect = { name: words.top, now: speed(now.topSpeed), of: ({ topSpeed }) => told(topSpeed, speed) };

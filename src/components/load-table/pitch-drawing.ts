@@ -2,12 +2,11 @@ import { html, type TemplateResult } from 'lit';
 import type { Pitch, PropellerAdvice } from '../../core/compare/propeller-advice.ts';
 import { INCH } from '../../core/units/convert.ts';
 import type { Measures } from '../units/measures.ts';
+import { numberText } from '../units/number-text.ts';
 import { lookWords as words } from '../words/en-compare.ts';
 
 /** Whole and half inches round the pitch now, with what full throttle gives on each. */
 export function pitchTable({ pitches, window, rpm }: PropellerAdvice, m: Measures): TemplateResult {
-  const count = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 0 });
-  const inches = new Intl.NumberFormat(m.lang, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
   const judged = ({ inWindow, rpm: turned, planes }: Pitch) => {
     const revs = inWindow ? words.inWindow : turned < window.low ? words.tooLow : words.tooHigh;
     return planes ? revs : `${revs}, ${words.noPlane}`;
@@ -27,9 +26,9 @@ export function pitchTable({ pitches, window, rpm }: PropellerAdvice, m: Measure
         ${near.map(
           (pitch) => html`<tr class=${Math.abs(pitch.change) < 1e-9 ? 'now' : ''}>
             <th scope="row">
-              ${inches.format(pitch.pitch / INCH)}&nbsp;in${Math.abs(pitch.change) < 1e-9 ? ` (${words.now})` : ''}
+              ${numberText(m.lang, pitch.pitch / INCH, { least: 1, most: 1 })}&nbsp;in${Math.abs(pitch.change) < 1e-9 ? ` (${words.now})` : ''}
             </th>
-            <td class="figure">${count.format(Math.round((Math.abs(pitch.change) < 1e-9 ? rpm.median : pitch.rpm) / 10) * 10)}</td>
+            <td class="figure">${numberText(m.lang, Math.round((Math.abs(pitch.change) < 1e-9 ? rpm.median : pitch.rpm) / 10) * 10)}</td>
             <td class="figure">${m.show('speed', pitch.topSpeed)}</td>
             <td>${judged(pitch)}</td>
           </tr>`,

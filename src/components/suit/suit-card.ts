@@ -4,6 +4,7 @@ import { INCH } from '../../core/units/convert.ts';
 import { levelMark } from '../answer/verdict-mark.ts';
 import { storeName } from '../load-table/setups.ts';
 import type { Measures } from '../units/measures.ts';
+import { numberText } from '../units/number-text.ts';
 import { propellerText, standingWords, suitReasonText, suitsBecause, suitWords as words } from '../words/en-compare.ts';
 import { dataName } from '../words/en-data.ts';
 
@@ -60,7 +61,7 @@ function fact(name: string, value: unknown, band?: string) {
 
 function pitched({ pitchChange }: Suited, m: Measures) {
   if (pitchChange === 0) return nothing;
-  const inches = new Intl.NumberFormat(m.lang, { maximumFractionDigits: 1 }).format(Math.abs(pitchChange) / INCH);
+  const inches = numberText(m.lang, Math.abs(pitchChange) / INCH, { most: 1 });
   return html` <span class="band">(${words.pitched(`${inches}\u00a0in`, pitchChange < 0 ? 'less' : 'more')})</span>`;
 }
 

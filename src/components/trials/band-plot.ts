@@ -10,6 +10,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
+import { numberText } from '../units/number-text.ts';
 import { fitWords as words } from '../words/en-trials.ts';
 import { unitWords } from '../words/en-units.ts';
 import { type BandPicture, bandPicture, type RunMark, runMarks } from './band-picture.ts';
@@ -73,7 +74,7 @@ export class BandPlot extends SpeakingElement {
 
   #drawing(picture: BandPicture, flowUnit: string) {
     const { width, height, font, box } = picture;
-    const number = new Intl.NumberFormat(this.measures.lang, { maximumFractionDigits: 3 });
+    const number = (value: number) => numberText(this.measures.lang, value);
     const last = picture.xTicks.at(-1);
     return html`<svg viewBox="0 0 ${width} ${height}" height=${height} role="img" aria-labelledby="title desc">
       <title id="title">${words.bandTitle(flowUnit)}</title>
@@ -81,7 +82,7 @@ export class BandPlot extends SpeakingElement {
       <g aria-hidden="true">
         ${picture.yTicks.map(
           ({ at, value }) => svg`<path class="grid" d="M${box.left} ${at}H${box.right}" /><text
-            class="scale end" font-size=${font} x=${box.left - 6} y=${at + font * 0.35}>${number.format(value)}</text>`,
+            class="scale end" font-size=${font} x=${box.left - 6} y=${at + font * 0.35}>${number(value)}</text>`,
         )}
         <text class="scale start" font-size=${font} x="0" y=${font * 0.9}>${flowUnit}</text>
         <path class="band before" d=${picture.before.band} />
@@ -91,7 +92,7 @@ export class BandPlot extends SpeakingElement {
         <path class="axis" d="M${box.left} ${box.bottom}H${box.right}" />
         ${picture.xTicks.map(
           (tick) => svg`<path class="axis" d="M${tick.at} ${box.bottom}v5" /><text class="scale" font-size=${font}
-            x=${Math.min(tick.at, box.right - (tick === last ? font : 0))} y=${box.bottom + 8 + font}>${number.format(
+            x=${Math.min(tick.at, box.right - (tick === last ? font : 0))} y=${box.bottom + 8 + font}>${number(
               tick.value,
             )}${tick === last ? `\u00a0${this.measures.unit('speed')}` : ''}</text>`,
         )}

@@ -5,6 +5,7 @@ import type { Consumed, Setup, Trials } from '../../core/trials/shapes.ts';
 import { INCH } from '../../core/units/convert.ts';
 import { fuelAboard } from '../deck-plan/pieces.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { numberText } from '../units/number-text.ts';
 import { dataName } from '../words/en-data.ts';
 import { refillWords, runWords, setupWords } from '../words/en-trials.ts';
 import { craftOf } from './work.ts';
@@ -15,8 +16,9 @@ export function storeKind(store: Store): StoreKind {
 
 /** "Petrol outboard, 15 hp, propeller 9.25 x 9.5 in". */
 export function setupName({ drive }: Setup, { lang }: Measures): string {
-  const inches = new Intl.NumberFormat(lang, { maximumFractionDigits: 2 });
-  const size = [drive.propeller.diameter, drive.propeller.pitch].map((metres) => inches.format(metres / INCH));
+  const size = [drive.propeller.diameter, drive.propeller.pitch].map((metres) =>
+    numberText(lang, metres / INCH, { most: 2 }),
+  );
   return `${dataName(drive.name)}, ${setupWords.propeller(size.join(' x '))}`;
 }
 
@@ -40,13 +42,13 @@ export function consumedText(consumed: Consumed | undefined, store: StoreKind, m
 }
 
 export function rpmText(rpm: number, { lang }: Measures): string {
-  return runWords.rpmText(new Intl.NumberFormat(lang, { maximumFractionDigits: 0 }).format(rpm));
+  return runWords.rpmText(numberText(lang, rpm, { most: 0 }));
 }
 
 /** "12 %"; a tenth more where it is small. */
 export function shareText(share: number, { lang }: Measures): string {
   const size = Math.abs(share) * 100;
-  return `${new Intl.NumberFormat(lang, { maximumFractionDigits: size < 9.5 ? 1 : 0 }).format(size)}\u00a0%`;
+  return `${numberText(lang, size, { most: size < 9.5 ? 1 : 0 })}\u00a0%`;
 }
 
 /** The day of a run, in the way of the page's language. */

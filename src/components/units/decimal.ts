@@ -1,3 +1,5 @@
+import { decimalSign } from './number-text.ts';
+
 /** Spaces of all kinds and apostrophes, which group digits in some languages. */
 const GROUPING = /[\s\u00a0\u2007\u2009\u202f'’]/g;
 const MINUS = /^[\u2212\u2010\u2011\u2012\u2013-]/;
@@ -37,14 +39,4 @@ function withPoint(bare: string, lang: string): string | undefined {
 function grouped(digits: string, sign: string): boolean {
   const [first, ...rest] = digits.replace('-', '').split(sign);
   return /^\d{1,3}$/.test(first!) && rest.every((three) => /^\d{3}$/.test(three));
-}
-
-/** What stands before the decimals in this language. */
-export function decimalSign(lang: string): string {
-  try {
-    const parts = new Intl.NumberFormat(lang).formatToParts(1.5);
-    return parts.find((part) => part.type === 'decimal')?.value ?? '.';
-  } catch {
-    return '.';
-  }
 }

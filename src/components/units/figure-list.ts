@@ -1,4 +1,4 @@
-import { decimalSign } from './decimal.ts';
+import { decimalSign } from './number-text.ts';
 
 /**
  * The figures of a list as people type it, with commas, semicolons or spaces between. Where the comma is the decimal

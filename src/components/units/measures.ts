@@ -3,6 +3,7 @@ import type { Measure } from '../../core/trip/shapes.ts';
 import { FOOT, HOUR, MINUTE } from '../../core/units/convert.ts';
 import { unitWords } from '../words/en-units.ts';
 import { clockAt } from './clock.ts';
+import { numberLocale, numberText } from './number-text.ts';
 import { type Scale, type StoreKind, scaleOf, type UnitSystem } from './scales.ts';
 
 export type { StoreKind, UnitSystem } from './scales.ts';
@@ -50,8 +51,9 @@ const FEW = {
 
 /** Units and number format for one widget; cheap to call, so one per change of `system` or `lang`. */
 export function measuresFor(system: UnitSystem, lang: string): Measures {
-  const language = known(lang);
-  const number = numberFormat(language);
+  const language = numberLocale(lang);
+  const number = (value: number, places: number, fixed = true, grouped = true) =>
+    numberText(language, value, { least: fixed ? places : 0, most: places, grouped });
   const scale = (measure: Measure, store?: StoreKind) => scaleOf(system, measure, store);
 
   /** The scale that suits this much: m instead of NM, kWh instead of Wh. */
@@ -159,25 +161,6 @@ function decimals(sign: string, shown: number): number {
   }
 }
 
-function numberFormat(lang: string) {
-  const made = new Map<string, Intl.NumberFormat>();
-  return (value: number, places: number, fixed = true, useGrouping = true): string => {
-    const key = `${places} ${fixed} ${useGrouping}`;
-    let format = made.get(key);
-    if (!format) {
-      format = new Intl.NumberFormat(lang, {
-        minimumFractionDigits: fixed ? places : 0,
-        maximumFractionDigits: places,
-        signDisplay: 'negative',
-        useGrouping,
-        numberingSystem: 'latn',
-      });
-      made.set(key, format);
-    }
-    return format.format(value).replace('-', '\u2212');
-  };
-}
-
 /** As the language spoken writes it: a nautical mile has another sign in each. */
 function signOf({ sign }: Scale): string {
   const signs: Readonly<Record<string, string>> = unitWords.signs;
@@ -190,13 +173,4 @@ function join(figure: string, sign: string): string {
 
 function toFrom(low: string, high: string): string {
   return low === high ? low : unitWords.fromTo(low, high);
-}
-
-/** A page may carry any `lang`; one that the browser cannot read falls back to English. */
-function known(lang: string): string {
-  try {
-    return Intl.NumberFormat.supportedLocalesOf(lang)[0] ?? 'en';
-  } catch {
-    return 'en';
-  }
 }

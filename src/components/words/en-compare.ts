@@ -8,6 +8,7 @@ import type { Piece, Standing, Suited, SuitReason } from '../../core/compare/sui
 import type { Propeller } from '../../core/craft/shapes.ts';
 import { INCH } from '../../core/units/convert.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { numberText } from '../units/number-text.ts';
 import { reasonText } from './en.ts';
 import { spoken } from './spoken.ts';
 
@@ -173,7 +174,7 @@ export function sparePlaningText({ planing }: Spare, m: Measures): string {
 }
 
 export function noteText(note: CellNote, m: Measures): string {
-  const count = (figure: number) => new Intl.NumberFormat(m.lang).format(Math.round(figure / 10) * 10);
+  const count = (figure: number) => numberText(m.lang, Math.round(figure / 10) * 10);
   switch (note.code) {
     case 'leg-deep':
       return noteWords.legDeep(m.show('length', note.by));
@@ -192,8 +193,8 @@ export function noteText(note: CellNote, m: Measures): string {
 
 /** "9.3 x 9.5 in". */
 export function propellerText({ diameter, pitch }: Propeller, lang: string): string {
-  const inches = new Intl.NumberFormat(lang, { maximumFractionDigits: 1 });
-  return `${inches.format(diameter / INCH)} x ${inches.format(pitch / INCH)}\u00a0in`;
+  const inches = (size: number) => numberText(lang, size / INCH, { most: 1 });
+  return `${inches(diameter)} x ${inches(pitch)}\u00a0in`;
 }
 
 export const lookWords = spoken('lookWords', {
@@ -262,7 +263,7 @@ export const adviceWords = spoken('adviceWords', {
 /** What the revs at full throttle say of the propeller, in sentences. */
 export function adviceText(advice: PropellerAdvice, lang: string): readonly string[] {
   const { rpm, measured, finding, stuck, change, perInch, predicted, window } = advice;
-  const count = (figure: number) => new Intl.NumberFormat(lang).format(Math.round(figure / 10) * 10);
+  const count = (figure: number) => numberText(lang, Math.round(figure / 10) * 10);
   const inches = (metres: number) => halves(Math.abs(metres) / INCH, lang);
   const [from, to] = [count(window.low), count(window.high)];
   const words = adviceWords;
@@ -285,7 +286,7 @@ export function adviceText(advice: PropellerAdvice, lang: string): readonly stri
 
 /** To the nearest half, never 0. */
 function halves(figure: number, lang: string): string {
-  return new Intl.NumberFormat(lang, { maximumFractionDigits: 1 }).format(Math.max(Math.round(figure * 2) / 2, 0.5));
+  return numberText(lang, Math.max(Math.round(figure * 2) / 2, 0.5), { most: 1 });
 }
 
 type ChangeText = { readonly name: (figure: string) => string; readonly note?: string };

@@ -1,3 +1,4 @@
+import { numberText } from '../units/number-text.ts';
 import { spoken, spokenNow } from './spoken.ts';
 
 /** What the boats, engines, tanks, batteries and places that come with the project are called, piece by piece. */
@@ -69,8 +70,7 @@ export function dataName(name: string): string {
     .map((piece) => {
       const [, figure, unit] = /^(\d+\.\d+|\d+) (.+)$/.exec(piece) ?? [];
       if (figure === undefined || unit === undefined) return words[piece] ?? piece;
-      const number = new Intl.NumberFormat(spokenNow().tag, { maximumFractionDigits: 3 });
-      return `${number.format(Number(figure))}\u00a0${words[unit] ?? unit}`;
+      return `${numberText(spokenNow().tag, Number(figure))}\u00a0${words[unit] ?? unit}`;
     })
     .join(', ');
 }

@@ -14,6 +14,7 @@ import type {
 } from '../../core/trip/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { figuresText } from '../units/number-text.ts';
 import { dayText } from './day-text.ts';
 import { listText } from './list-text.ts';
 import { bracket, held, type Parts } from './parts.ts';
@@ -486,8 +487,7 @@ function showOr(none: string, measure: Measure | undefined, si: number | undefin
 
 function plain(value: number | undefined): string {
   if (value === undefined || !Number.isFinite(value)) return '';
-  const figures = new Intl.NumberFormat(spokenNow().tag, { maximumSignificantDigits: 3, useGrouping: false });
-  return figures.format(value).replace('-', '\u2212');
+  return figuresText(spokenNow().tag, value, 3);
 }
 
 /** Counted from 1; three and more in a row are named by the first and the last. */
