@@ -4,9 +4,11 @@ import { type Afloat, type Boat, boatOf } from '../../src/core/curve/boat.ts';
 import { curve } from '../../src/core/curve/curve.ts';
 import { drivePoint } from '../../src/core/drive/demand.ts';
 import { craftFrom, hulls } from '../../src/core/files/catalogue.ts';
+import { readProfile } from '../../src/core/files/profile-file.ts';
 import { hullResistance } from '../../src/core/hull/resistance.ts';
 import type { Waypoint } from '../../src/core/route/shapes.ts';
 import { prepareWaters } from '../../src/core/route/waters.ts';
+import { fitTrials } from '../../src/core/trials/fit.ts';
 import { planTrip } from '../../src/core/trip/plan-trip.ts';
 import { rangeOutline } from '../../src/core/trip/range-outline.ts';
 import { sampleRisk } from '../../src/core/trip/risk.ts';
@@ -117,6 +119,16 @@ function samples(trip: Trip): () => void {
   };
 }
 
+/** A trial day of ten runs fitted: factors, their doubt, and which run contradicts the others. */
+function fitted(): () => void {
+  const profile = readProfile(readFileSync(new URL('trials-demo/sample-boat.json', shared), 'utf8'));
+  if (!profile.ok) throw new Error('the sample boat can be read');
+  const { trials } = profile.value;
+  return () => {
+    kept.sum += fitTrials(trials).runs.length;
+  };
+}
+
 const unknown: Trip = { ...loop20, load: { items: loop20.load.items }, conditions: { water: 'sea' } };
 
 export const cases: readonly Case[] = [
@@ -154,6 +166,7 @@ export const cases: readonly Case[] = [
   { name: 'how far from here, 72 directions, on the estuary', budget: 75_000, work: () => outline(petrolDay) },
   { name: 'the same with nothing given', budget: 75_000, work: () => outline({ ...petrolDay, ...unknown }) },
   { name: 'a plan of 20 legs with nothing given', work: () => plan(unknown, true) },
+  { name: 'the trial runs of a day fitted', work: fitted() },
   // A tenth of twelve hours in a tenth of a second, the unit taken as 0.4 us.
   { name: 'a GPX track of 10,000 points to paired passes', budget: 250_000, work: trackDay(10_000) },
 ];

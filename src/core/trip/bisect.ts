@@ -1,3 +1,10 @@
+/** Values between `low` and `high` at which halving asks, to `step`. */
+export interface Halving {
+  readonly low: number;
+  readonly high: number;
+  readonly step: number;
+}
+
 /**
  * Largest value between `low` and `high` for which a condition that only fails upwards holds, to `step`; undefined
  * where it fails at `low` already.
@@ -10,6 +17,11 @@ export function largestHolding(
 ): number | undefined {
   if (holds(high)) return high;
   if (!holds(low)) return undefined;
+  return lastCell(holds, { low, high, step })[0];
+}
+
+/** The two neighbouring values of a halving between which a condition turns that holds at its low end only. */
+export function lastCell(holds: (value: number) => boolean, { low, high, step }: Halving): readonly [number, number] {
   let good = low;
   let bad = high;
   while (bad - good > step) {
@@ -17,7 +29,7 @@ export function largestHolding(
     if (holds(middle)) good = middle;
     else bad = middle;
   }
-  return good;
+  return [good, bad];
 }
 
 /** Smallest value for which a condition that only fails downwards holds, to `step`; undefined where it fails at `high`. */

@@ -1,4 +1,4 @@
-import { type FuelVerdict, fuelVerdict } from './fuel-verdict.ts';
+import { type FuelVerdict, fuelAllows } from './fuel-verdict.ts';
 import type { Prepared } from './prepare.ts';
 
 /** Slower than this is no advice, m/s. */
@@ -10,11 +10,11 @@ const STEP = 0.9;
  * faster than planned; undefined where no speed does. m/s.
  */
 export function easierSpeed(prepared: Prepared, fuel: FuelVerdict): number | undefined {
+  const wanted = fuel.verdict === 'no-go' ? 'marginal' : 'go';
   const fastest = fuel.run.sailed.reduce((most, s) => Math.max(most, s.speed), 0);
   for (let cap = fastest * STEP; cap >= LEAST; cap *= STEP) {
     const stretches = prepared.stretches.map((s, i) => ({ ...s, speed: Math.min(fuel.run.sailed[i]!.speed, cap) }));
-    const { verdict } = fuelVerdict({ ...prepared, stretches }, {});
-    if (verdict === 'go' || (fuel.verdict === 'no-go' && verdict === 'marginal')) return cap;
+    if (fuelAllows({ ...prepared, stretches }, {}, wanted, fuel).holds) return cap;
   }
   return undefined;
 }

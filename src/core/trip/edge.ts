@@ -1,3 +1,5 @@
+import { type Halving, lastCell } from './bisect.ts';
+
 /** Whether a condition holds; and, where it can be told, how far it is from turning: above 0 while it holds. */
 export interface Answer {
   readonly holds: boolean;
@@ -41,35 +43,44 @@ export class Edge {
     return answer.holds;
   }
 
-  /** Closes in on the edge between `low` and `high` by secants on the slack, until it is known to a third of `step`. */
-  closeIn(low: number, high: number, { step, guess }: { readonly step: number; readonly guess?: number }): void {
+  /**
+   * Closes in on the edge between `low` and `high` by secants on the slack, until a halving has nothing left to ask. Only
+   * values are probed at which that halving would, so that none is probed for its own sake.
+   */
+  closeIn(low: number, high: number, { within, guess }: { readonly within: Halving; readonly guess?: number }): void {
     if (!this.#good && !this.holds(low)) return;
     let next = guess ?? high;
     // Of each side the last but one, for secants where all probes fall on the same side.
     let goodBefore: Known | undefined;
     let badBefore: Known | undefined;
     for (let probe = 0; probe < PROBES; probe++) {
+      const at = this.#beside(Math.min(Math.max(next, low), high), within);
+      if (at === undefined) return;
       const [goodWas, badWas] = [this.#good, this.#bad];
-      const held = this.holds(Math.min(Math.max(next, low), high));
+      const held = this.holds(Math.min(Math.max(at, low), high));
       const [good, bad] = [this.#good, this.#bad];
       if (!good || good.at >= high || (bad && bad.at <= low)) return;
       if (good !== goodWas) goodBefore = goodWas;
       if (bad !== badWas) badBefore = badWas;
       if (!bad) {
         const root = rootOf(goodBefore, good) ?? Infinity;
-        const far = 4 * (good.at - (goodBefore?.at ?? low)) + 4 * step;
-        next = good.at + Math.min(Math.max(1.1 * (root - good.at), step), far);
+        const far = 4 * (good.at - (goodBefore?.at ?? low)) + 4 * within.step;
+        next = good.at + Math.min(Math.max(root - good.at, 0), far);
         continue;
       }
-      if (bad.at - good.at <= step / 3) return;
       const straight = rootOf(good, bad);
       if (straight === undefined) return;
       const bent = held ? rootOf(goodBefore, good) : rootOf(bad, badBefore);
-      const root = bent !== undefined && bent > good.at && bent < bad.at ? bent : straight;
-      // A little to the other side, so that both sides come near.
-      const rim = Math.min(step / 16, (bad.at - good.at) / 4);
-      next = Math.min(Math.max(root + (held ? step / 8 : -step / 8), good.at + rim), bad.at - rim);
+      next = bent !== undefined && bent > good.at && bent < bad.at ? bent : straight;
     }
+  }
+
+  /** Of the two values of a halving about this one the nearer that is not known; undefined: both are. */
+  #beside(value: number, within: Halving): number | undefined {
+    const cell = lastCell((middle) => middle <= value, within);
+    const unknown = cell.filter((at) => !(this.#good && at <= this.#good.at) && !(this.#bad && at >= this.#bad.at));
+    const [a, b] = unknown;
+    return a === undefined || b === undefined || value - a <= b - value ? a : b;
   }
 }
 

@@ -19,9 +19,11 @@ export function fillNeeded(prepared: Prepared, fuel: FuelVerdict, humpSpeed: num
   const { spread } = fuel;
   const full = fullFill(prepared);
   // Turned over: less in the tank is more of what the edge is sought in.
-  const edge = new Edge((less) => fuelAllows(prepared, { fill: -less, spread, humpSpeed }, 'go'));
+  const edge = new Edge((less) => fuelAllows(prepared, { fill: -less, spread, humpSpeed }, 'go', fuel));
   if (prepared.trip.load.fill !== undefined) edge.learn(-fuel.run.scenario.fill, knownToAllow(fuel, 'go'));
-  if (edge.holds(-full)) edge.closeIn(-full, 0, { step: STEP, guess: -fillFor(prepared, fuel) });
+  if (edge.holds(-full)) {
+    edge.closeIn(-full, 0, { within: { low: -full, high: 0, step: STEP }, guess: -fillFor(prepared, fuel) });
+  }
   return smallestHolding((fill) => edge.holds(-fill), 0, full, STEP);
 }
 

@@ -19,6 +19,7 @@ export interface FuelVerdict {
   readonly rule: ReserveRule;
   readonly need90: number;
   readonly badCase: BadCase;
+  readonly badRun: Run;
   /** What can be used in the bad case. */
   readonly badUsable: number;
   /** Standard deviation the factors leave in the need, relative; the same for the bad cases. */
@@ -58,15 +59,24 @@ export function withHump(prepared: Prepared, known: FuelVerdict, humpSpeed: numb
 
 /**
  * Whether fuel or charge allows this verdict or a better one, with the logarithm of what is there over what is needed
- * where that falls shortest. The bad cases are sailed only where they matter.
+ * where that falls shortest. The bad cases are sailed only where they matter, the one that left least `before` first:
+ * where it runs dry nothing else is asked.
  */
-export function fuelAllows(prepared: Prepared, question: FuelQuestion, wanted: 'go' | 'marginal'): Answer {
+export function fuelAllows(
+  prepared: Prepared,
+  question: FuelQuestion,
+  wanted: 'go' | 'marginal',
+  before?: Pick<FuelVerdict, 'badRun'>,
+): Answer {
   const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
   const standing = shownVerdict(prepared, shown, question);
   if (wanted === 'marginal' || fallsShort(standing)) {
     return { holds: !fallsShort(standing), slack: slackOf(standing) };
   }
-  const found = worst(prepared, bad, question.tweak ?? AS_PLANNED, standing.spread);
+  const first = before?.badRun.scenario;
+  const like = first && bad.find((scenario) => sameCase(scenario, first));
+  const cases = like ? [like, ...bad.filter((scenario) => scenario !== like)] : bad;
+  const found = worst(prepared, cases, question.tweak ?? AS_PLANNED, standing.spread, like !== undefined);
   return { holds: found.badCase.left > 0, slack: slackOf(standing, found) };
 }
 
@@ -82,8 +92,8 @@ function slackOf({ run, usable, reserve, need90 }: Standing, found?: Worst): num
   return found ? Math.min(slack, Math.log(found.badUsable / found.badCase.need)) : slack;
 }
 
-type Standing = Omit<FuelVerdict, 'verdict' | 'badCase' | 'badUsable'>;
-type Worst = Pick<FuelVerdict, 'badCase' | 'badUsable'>;
+type Standing = Omit<FuelVerdict, 'verdict' | 'badCase' | 'badRun' | 'badUsable'>;
+type Worst = Pick<FuelVerdict, 'badCase' | 'badRun' | 'badUsable'>;
 
 function verdictOf(standing: Standing, { badCase }: Worst): Verdict {
   if (fallsShort(standing)) return 'no-go';
@@ -126,28 +136,41 @@ function meanFlow(run: Run): number {
   return run.possible && underWay > 0 ? (run.used - run.manoeuvring) / underWay : Infinity;
 }
 
-/** The bad case that leaves least, sailed at the speeds the boat can hold. */
-function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number): Worst {
+/** The same bad case, asked about in other circumstances. */
+function sameCase(a: Scenario, b: Scenario): boolean {
+  return (
+    a.forward === b.forward &&
+    a.unslowed === b.unslowed &&
+    (a.homeCap === undefined) === (b.homeCap === undefined) &&
+    (a.homeSpeed === undefined) === (b.homeSpeed === undefined)
+  );
+}
+
+/** The bad case that leaves least, sailed at the speeds the boat can hold; the first that runs dry, if that is `enough`. */
+function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number, enough = false): Worst {
   let found: Worst | undefined;
   let like: Run | undefined;
+  let asked: Scenario | undefined;
   let clear = false;
   for (const scenario of cases) {
     // All cases share load, wind and sea; only the unknown seats differ, and whether the waves slow the boat.
-    if (!like || like.scenario.forward !== scenario.forward) {
+    if (!asked || asked.forward !== scenario.forward) {
       like = undefined;
       clear = wayIsClear(prepared, scenario, tweak);
     }
+    asked = scenario;
     // What was not slowed by the waves has been sailed already.
     if (scenario.unslowed && like?.sailed.every((s) => s.speed >= s.planned)) continue;
     const run = sail(prepared, scenario, tweak, { yielding: true, clear, like: scenario.unslowed ? undefined : like });
-    like ??= run;
+    if (!scenario.unslowed) like ??= run;
     const badUsable = prepared.usable(scenario);
     const needed = run.possible ? withGauge(prepared, run, needOf(prepared, run, spread), badUsable) : undefined;
     const need = needed ? needAt(needed, 0.95) : Infinity;
     const left = badUsable - need;
     if (!found || left < found.badCase.left) {
-      found = { badCase: { kinds: scenario.kinds, need, left, time: run.time }, badUsable };
+      found = { badCase: { kinds: scenario.kinds, need, left, time: run.time }, badRun: run, badUsable };
     }
+    if (enough && left <= 0) break;
   }
   return found!;
 }

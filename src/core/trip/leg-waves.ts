@@ -35,11 +35,8 @@ export function seaUnder(law: WindLaw, openWater: LegFetch, legs: number, swell:
     return { height: withSwell(height, swell), period: shortPeriod };
   };
   // More open water never gives lower waves.
-  const highestIn = (wind: Wind): number => {
-    let longest = 0;
-    for (let leg = 0; leg < legs; leg++) longest = Math.max(longest, openWater(leg, wind.fromDeg).length);
-    return withSwell(windSea({ wind: wind.speed, fetch: longest }).height, swell);
-  };
+  const highestIn = (wind: Wind): number =>
+    withSwell(windSea({ wind: wind.speed, fetch: longestOf(openWater, legs, wind.fromDeg) }).height, swell);
   if (!byTime(law)) {
     const known: Waves[] = [];
     const waves: LegWaves = (leg) => {
@@ -92,6 +89,25 @@ export function seaUnder(law: WindLaw, openWater: LegFetch, legs: number, swell:
       return most;
     },
   };
+}
+
+/** A freshened wind blows over the same water. */
+const longest = new WeakMap<LegFetch, Map<number, number>>();
+
+/** The longest open water upwind of any leg, m. */
+function longestOf(openWater: LegFetch, legs: number, fromDeg: number): number {
+  let known = longest.get(openWater);
+  if (!known) {
+    known = new Map();
+    longest.set(openWater, known);
+  }
+  let most = known.get(fromDeg);
+  if (most === undefined) {
+    most = 0;
+    for (let leg = 0; leg < legs; leg++) most = Math.max(most, openWater(leg, fromDeg).length);
+    known.set(fromDeg, most);
+  }
+  return most;
 }
 
 /** The wind that waves of an instant grew under. */

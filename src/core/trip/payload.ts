@@ -47,7 +47,7 @@ export function payload(
     edge.learn(0, now);
     if (edge.holds(extra)) return;
     const guess = (now.slack ?? 0) * fuel.run.sailed[0]!.afloat.mass;
-    edge.closeIn(least, extra, { step: STEP, guess });
+    edge.closeIn(least, extra, { within: { low: least, high: extra, step: STEP }, guess });
     extra = largestHolding((kg) => edge.holds(kg), least, extra, STEP) ?? least;
     binds = name;
   };
@@ -61,7 +61,7 @@ export function payload(
   }
   // The spread grows with mass, so it is propagated anew for each.
   const laden = (kg: number, level: 'go' | 'marginal'): Answer =>
-    fuelAllows(prepared, { tweak: { extraMass: kg, use: 1 }, humpSpeed }, level);
+    fuelAllows(prepared, { tweak: { extraMass: kg, use: 1 }, humpSpeed }, level, fuel);
   const wanted = wantedAfter(fuel.verdict, () => laden(least, 'go').holds);
   const heavier = (kg: number): Answer => laden(kg, wanted);
   limit('reserve', heavier, knownToAllow(fuel, wanted));

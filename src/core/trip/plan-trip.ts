@@ -73,6 +73,7 @@ function* planOf(standing: Standing): Generator<void, Plan> {
   const holds = holding(prepared, run, asked);
   const spare = payload(prepared, fuel, balance, { holds, floats, humpSpeed });
   yield;
-  const tipping = yield* tippingValues(prepared, fuel, plan.reasons, balance, { holds, floats, humpSpeed });
+  const asking = { holds, floats, humpSpeed, payload: spare, filled };
+  const tipping = yield* tippingValues(prepared, fuel, plan.reasons, balance, asking);
   return { ...plan, turnBackSlow, payload: spare, tipping, fillNeeded: filled };
 }

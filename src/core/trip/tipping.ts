@@ -12,7 +12,8 @@ import { windOn } from './met-on-way.ts';
 import { givenOf, type Prepared } from './prepare.ts';
 import { verdictOf } from './reasons.ts';
 import { expected } from './scenario.ts';
-import type { Reason, ReasonCode, TippingValue, Verdict } from './shapes.ts';
+import type { Payload, Reason, ReasonCode, TippingValue, Verdict } from './shapes.ts';
+import { streamGuess } from './stream-guess.ts';
 import { strongestTold } from './wind-law.ts';
 
 /** Reasons that fuel, weight or wind can turn; the others stay as they are whatever these do. */
@@ -51,6 +52,8 @@ interface Knob {
   readonly planned: boolean;
   /** Where it may turn, from the slack of the plan; a first guess. */
   readonly guess: number;
+  /** The same of what the engine says; absent: as far as it is asked. */
+  readonly boatGuess?: number | undefined;
   /** What plate and weather limits say. */
   limit(value: number): Verdict;
   /** What the engine says. */
@@ -63,6 +66,9 @@ export interface TippingAsked {
   readonly holds: Holding;
   readonly floats: FloatLimits;
   readonly humpSpeed: number | undefined;
+  /** Where others found an edge that is one of these too: first guesses, nothing more. */
+  readonly payload: Payload;
+  readonly filled: number | undefined;
 }
 
 /**
@@ -75,14 +81,14 @@ export function* tippingValues(
   fuel: FuelVerdict,
   reasons: readonly Reason[],
   balance: LoadBalance,
-  { holds, floats, humpSpeed }: TippingAsked,
+  asked: TippingAsked,
 ): Generator<void, readonly TippingValue[]> {
   const standing = verdictOf(reasons.filter((r) => !MOVED.has(r.code)));
   if (standing === 'no-go' || !fuel.run.possible) return [];
   const now = verdictOf(reasons);
   const found: TippingValue[] = [];
-  for (const knob of knobs(prepared, fuel, balance, { holds, floats })) {
-    const turned = turning(prepared, knob, { fuel, standing, now, humpSpeed });
+  for (const knob of knobs(prepared, fuel, balance, asked)) {
+    const turned = turning(prepared, knob, { fuel, standing, now, humpSpeed: asked.humpSpeed });
     if (turned) found.push(turned);
     yield;
   }
@@ -119,24 +125,28 @@ function turning(prepared: Prepared, knob: Knob, { fuel, standing, now, humpSpee
     better ? { holds: !answer.holds, slack: answer.slack === undefined ? undefined : -answer.slack } : answer;
   const limit = (d: number): boolean => turned({ holds: RANK[knob.limit(at(d))] <= RANK[wanted] }).holds;
   const boat = new Edge((d) => turned(knob.boat(at(d), wanted)));
-  const store = new Edge((d) => turned(fuelAllows(prepared, asked(at(d)), wanted)));
+  const store = new Edge((d) => turned(fuelAllows(prepared, asked(at(d)), wanted, here)));
   store.learn(0, turned(knownToAllow(here, wanted)));
   const stays = (d: number): boolean =>
     better ? limit(d) || boat.holds(d) || store.holds(d) : limit(d) && boat.holds(d) && store.holds(d);
   const { step } = knob;
+  const within = { low: 0, high: reach, step };
   // Each is sought only as far as the one before leaves it a say.
-  const free = (largestHolding(limit, 0, reach, step) ?? 0) + step;
-  boat.closeIn(0, better ? reach : Math.min(free, reach), { step });
-  const held = better
-    ? reach
-    : Math.min((largestHolding((d) => limit(d) && boat.holds(d), 0, reach, step) ?? 0) + step, reach);
-  store.closeIn(0, held, { step, guess: Math.abs(knob.guess - knob.now) });
+  const free = better ? reach : (largestHolding(limit, 0, reach, step) ?? 0);
+  boat.closeIn(0, free, { within, guess: knob.boatGuess === undefined ? free : Math.abs(knob.boatGuess - knob.now) });
+  const held = better ? reach : (largestHolding((d) => limit(d) && boat.holds(d), 0, reach, step) ?? 0);
+  store.closeIn(0, held, { within, guess: Math.abs(knob.guess - knob.now) });
   const last = largestHolding(stays, 0, reach, step);
   if (last === undefined || last === reach) return undefined;
   const value = at(last);
+  // What no longer is a go is in doubt or refused, and what no longer is in doubt is refused.
+  const turnedTo = (): Verdict => {
+    if (better) return worse(there, fuelVerdict(prepared, asked(beyond)).verdict);
+    return wanted === 'go' && fuelAllows(prepared, asked(beyond), 'marginal').holds ? 'marginal' : 'no-go';
+  };
   const beyond = at(Math.min(last + step, reach));
   const there = besides(beyond);
-  const to = there === 'no-go' ? 'no-go' : worse(there, fuelVerdict(prepared, asked(beyond)).verdict);
+  const to = there === 'no-go' ? 'no-go' : turnedTo();
   return { knob: knob.knob, from: now, to, value, now: knob.now, direction: sign > 0 ? 'up' : 'down' };
 }
 
@@ -144,7 +154,7 @@ function knobs(
   prepared: Prepared,
   fuel: FuelVerdict,
   balance: LoadBalance,
-  { holds, floats }: Pick<TippingAsked, 'holds' | 'floats'>,
+  { holds, floats, payload, filled }: TippingAsked,
 ): readonly Knob[] {
   const { trip } = prepared;
   const { plate } = trip.craft.hull;
@@ -169,9 +179,10 @@ function knobs(
       step: 1,
       planned: true,
       // Need goes about with all-up mass.
-      guess: crew + balance.allUpMass * (Math.exp(slack) - 1),
+      guess: crew + (payload.binds === 'reserve' ? payload.extra! : balance.allUpMass * (Math.exp(slack) - 1)),
+      boatGuess: payload.binds === 'speed' || payload.binds === 'planing' ? crew + payload.extra! : undefined,
       limit: (kg) => (kg - crew > spare ? 'no-go' : floats.verdict(kg - crew)),
-      boat: (kg, wanted) => holds.allows(wanted, kg - crew),
+      boat: (kg, wanted) => (kg === crew ? asItIs[wanted] : holds.allows(wanted, kg - crew)),
       question: (kg) => ({ tweak: { extraMass: kg - crew, use: 1 } }),
     },
     {
@@ -206,7 +217,7 @@ function knobs(
       better: 0,
       step: 0.05,
       planned: prepared.around.stream !== undefined,
-      guess: stream + slack,
+      guess: streamGuess(fuel, stream, prepared.displacementSpeed) ?? stream + slack,
       limit: () => 'go',
       boat: (_, wanted) => asItIs[wanted],
       question: (streamRate) => ({ streamRate }),
@@ -230,7 +241,7 @@ function knobs(
       better: fullFill(prepared),
       step: 0.005,
       planned: trip.load.fill !== undefined,
-      guess: fillFor(prepared, fuel),
+      guess: fuel.verdict === 'go' && filled !== undefined ? filled : fillFor(prepared, fuel),
       limit: () => 'go',
       boat: (_, wanted) => asItIs[wanted],
       question: (fill) => ({ fill }),
