@@ -18,7 +18,10 @@ it('hangs a matched engine neither too deep nor too high on any shipped hull', (
 it('drags more the deeper the leg, and not less for one that hangs high', () => {
   const { drive } = craftFrom('catamaran-3-6', 'petrol-8hp-4s', 'tank-12');
   expect(withDeepLeg(drive, 0.127).legDragArea).toBeGreaterThan(drive.legDragArea);
+  // The area stands for an eighth of a metre too deep.
+  expect(withDeepLeg(drive, 0.25, 0.004).legDragArea).toBeCloseTo(drive.legDragArea + 0.008, 9);
   expect(withDeepLeg(drive, -0.127)).toBe(drive);
+  expect(withDeepLeg(drive, 0)).toBe(drive);
 });
 
 it('knows nothing where the transom or the shaft is not known', () => {
@@ -27,4 +30,12 @@ it('knows nothing where the transom or the shaft is not known', () => {
   expect(legDepth(bare, drive)).toBeUndefined();
   const { shaft: __, ...unknown } = drive;
   expect(legDepth(hull, unknown)).toBeUndefined();
+});
+
+it('weighs two kilograms more for each longer shaft', () => {
+  const { drive } = craftFrom('catamaran-3-6', 'petrol-8hp-4s', 'tank-12');
+  const short = withShaft({ ...drive, shaft: undefined }, 'short');
+  expect(short.mass).toBe(drive.mass);
+  expect(withShaft(short, 'extra-long')).toMatchObject({ shaft: 'extra-long', mass: drive.mass + 4 });
+  expect(withShaft(withShaft(short, 'long'), 'short').mass).toBe(drive.mass);
 });

@@ -4,6 +4,7 @@ import { lengthWidthCovers } from '../../../src/core/load/length-width.ts';
 import { liferaftPersons, liferaftSanityCovers } from '../../../src/core/load/liferaft-sanity.ts';
 import { tubesCover } from '../../../src/core/load/tube-hydrostatics.ts';
 import {
+  usMaxLoad,
   usMaxPower,
   usPersons,
   usPersonsMass,
@@ -43,6 +44,27 @@ describe('usPersonsMassOutboard', () => {
     expect(usPersonsMassOutboard({ maxLoad, motorMass, sideMass: 240 * POUND })! / POUND).toBeCloseTo(400, 9);
     expect(usPersonsMassOutboard({ maxLoad, motorMass, sideMass: 360 * POUND })! / POUND).toBeCloseTo(500, 9);
     expect(usPersonsMassOutboard({ maxLoad: 900 * POUND, motorMass })! / POUND).toBeCloseTo(700, 9);
+    expect(usPersonsMassOutboard({ maxLoad: 751 * POUND, motorMass })! / POUND).toBeCloseTo(551, 9);
+  });
+
+  it('leaves nothing for persons where the engine weighs more than the boat may carry', () => {
+    expect(usPersonsMassOutboard({ maxLoad: 100, motorMass: 150, sideMass: 90 })).toBe(0);
+  });
+});
+
+describe('usMaxLoad', () => {
+  it('is a fifth of what is left of the displacement with an outboard, three tenths without', () => {
+    expect(usMaxLoad(1100, 100, 'outboard')).toBeCloseTo(200, 9);
+    expect(usMaxLoad(1100, 100, 'manual')).toBeCloseTo(300, 9);
+    expect(usMaxLoad(1100, 100, '2hp-or-less')).toBeCloseTo(300, 9);
+    expect(usMaxLoad(90, 100, 'manual')).toBe(0);
+  });
+});
+
+describe('usPersonsMass', () => {
+  it('is nine tenths of the load, less 25 lb for a small engine', () => {
+    expect(usPersonsMass(200, 'manual')).toBeCloseTo(180, 9);
+    expect(usPersonsMass(200, '2hp-or-less')).toBeCloseTo(180 - 25 * POUND, 9);
   });
 });
 

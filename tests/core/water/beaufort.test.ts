@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { BEAUFORT, beaufortMiddle, beaufortOf } from '../../../src/core/water/beaufort.ts';
+import { BEAUFORT, beaufortMiddle, beaufortOf, oneForceMore } from '../../../src/core/water/beaufort.ts';
 
 describe('beaufortOf', () => {
   it('has no gap between classes written to a tenth', () => {
@@ -17,5 +17,13 @@ describe('beaufortMiddle', () => {
   it('does not run off the scale', () => {
     expect(beaufortMiddle(-1)).toBe(beaufortMiddle(0));
     expect(beaufortMiddle(13)).toBe(32.7);
+  });
+});
+
+describe('oneForceMore', () => {
+  it('lifts a wind by one force: calm to a light air, 8 m/s to 10.8, and the middle of a class into the next', () => {
+    expect(oneForceMore(0)).toBeCloseTo(0.836, 9);
+    expect(oneForceMore(8)).toBeCloseTo(10.805, 2);
+    for (let force = 2; force < 11; force++) expect(beaufortOf(oneForceMore(beaufortMiddle(force)))).toBe(force + 1);
   });
 });
