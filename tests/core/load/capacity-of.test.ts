@@ -42,6 +42,13 @@ describe('capacityOf', () => {
     }
   });
 
+  it('allows the power of a boat steered by tiller: the record says nothing of remote steering', () => {
+    const craft = boat('rigid-v-4-2', 'none');
+    const high = { ...craft, hull: { ...craft.hull, transomHeight: 20 * INCH, beam: 3 } };
+    const of = (made: Craft) => ruleOf(capacityOf(made, { items: crew }, asked), 'us-power').power!.allowed;
+    expect(of(high)).toBe(of({ ...high, hull: { ...high.hull, transomHeight: 15 * INCH } }));
+  });
+
   it('lets the strictest covering rule lead where there is no plate', () => {
     const capacity = capacityOf(boat('rigid-v-4-2', 'none'), { items: crew }, asked);
     const spares = capacity.rules.filter(({ standing }) => standing === 'limit').map(({ spare }) => spare ?? Infinity);

@@ -65,6 +65,25 @@ describe('streamAt', () => {
     expect(home).toMatchObject({ place: 'Fair', insteadOf: ['Foul'], stream: { setDeg: 90 } });
   });
 
+  it('is in no doubt about places more than twice as far as the nearest', () => {
+    const near = place('Near', 46 + KM, -32, reversing(90, 1));
+    const foul = (far: number) => place('Foul', 46 - far * KM, -32, reversing(270, 3));
+    expect(known(at([near, foul(2.1)], -3, 90))).toMatchObject({ place: 'Near', insteadOf: [] });
+    expect(known(at([near, foul(1.9)], -3, 90))).toMatchObject({ place: 'Foul', insteadOf: ['Near'] });
+  });
+
+  it('of a place spread by rule is unknown outside its hours too, however the doubt about the hour would reach in', () => {
+    const spread = {
+      flood: { setDeg: 90, springs: 1, neaps: 0.5 },
+      ebb: { setDeg: 270, springs: 1, neaps: 0.5 },
+      turns: 0,
+    };
+    const guessed = { ...place('Guessed', 46 + KM, -32, reversing(90, 1)), spread };
+    expect(at([guessed], 5.9)).toMatchObject({ known: true });
+    expect(at([guessed], 6.5)).toMatchObject({ known: false, why: 'outside-hours' });
+    expect(at([guessed], -6.5)).toMatchObject({ known: false, why: 'outside-hours' });
+  });
+
   it('never averages a race down with the slack water beside it', () => {
     const race = place('Race', 46 + KM, -32, reversing(270, 3));
     const slack = place('Lee', 46 - KM, -32, reversing(270, 0));
