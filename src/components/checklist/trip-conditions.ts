@@ -1,3 +1,4 @@
+import { inflatable } from '../../core/craft/plan-form.ts';
 import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
 import { firstDraft } from '../planner/first-trip.ts';
@@ -33,7 +34,7 @@ export function tripConditions(trip: Trip, plan?: Plan): Holding {
     'fixed-tank': tanks.some(({ fixed }) => fixed),
     lithium: lead < batteries.length,
     'lead-acid': lead > 0,
-    inflatable: hull.form === 'inflatable-catamaran' || hull.form === 'rib' || hull.form === 'flat-floor-inflatable',
+    inflatable: inflatable(hull.form),
     alone: people === 0 ? undefined : people === 1,
     crew: people === 0 ? undefined : people > 1,
     children: people === 0 ? undefined : aboard('child') > 0,

@@ -24,6 +24,7 @@ interface Lines {
   readonly tip: number;
 }
 
+type Inflatable = 'inflatable-catamaran' | 'rib' | 'flat-floor-inflatable';
 export type OneBow = Exclude<HullForm, 'inflatable-catamaran'>;
 
 const LINES: Record<OneBow, Lines> = {
@@ -34,7 +35,7 @@ const LINES: Record<OneBow, Lines> = {
   displacement: { shoulder: 0.42, a: 1.9, b: 0.92, stern: 0.7, tip: 0 },
 };
 
-export function inflatable(form: HullForm): boolean {
+export function inflatable(form: HullForm): form is Inflatable {
   return form === 'inflatable-catamaran' || form === 'rib' || form === 'flat-floor-inflatable';
 }
 

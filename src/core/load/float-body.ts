@@ -1,4 +1,4 @@
-import { ends, fullness, type OneBow } from '../craft/plan-form.ts';
+import { ends, fullness, inflatable, type OneBow } from '../craft/plan-form.ts';
 import type { Hull, Position } from '../craft/shapes.ts';
 import { DEGREE } from '../units/convert.ts';
 
@@ -76,7 +76,7 @@ export function floatBody(hull: Hull): FloatBody | FloatLacks {
 const KNOWN = new WeakMap<Hull, FloatBody | FloatLacks>();
 
 function bodyOf(hull: Hull): FloatBody | FloatLacks {
-  if (hull.form === 'inflatable-catamaran' || hull.form === 'flat-floor-inflatable' || hull.form === 'rib') {
+  if (inflatable(hull.form)) {
     return hull.tube ? onTubes(hull, hull.tube) : 'tubes';
   }
   return hull.transomHeight === undefined ? 'transom-height' : rigid(hull, hull.form, hull.transomHeight);

@@ -1,3 +1,4 @@
+import { inflatable } from '../craft/plan-form.ts';
 import type { HullForm } from '../craft/shapes.ts';
 
 /** Tube volume, m3, and floor, m2, that a liferaft needs for one 75 kg person (liferaft capacity comparison sheet). */
@@ -6,7 +7,7 @@ const FLOOR_PER_PERSON = 0.372;
 
 /** Whether the comparison means anything: inflatables only. */
 export function liferaftSanityCovers(form: HullForm, _length: number): boolean {
-  return form === 'inflatable-catamaran' || form === 'flat-floor-inflatable' || form === 'rib';
+  return inflatable(form);
 }
 
 export interface LiferaftPersons {
