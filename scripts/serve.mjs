@@ -45,6 +45,12 @@ export const contentPolicy = [
   "frame-ancestors 'self'",
 ].join('; ');
 
+/** The worker's own: it fetches the pictures of the street map that a reader asked it to keep. */
+export const workerPolicy = contentPolicy.replace(
+  "connect-src 'self'",
+  "connect-src 'self' https://tile.openstreetmap.org",
+);
+
 const everywhere = {
   'Content-Security-Policy': contentPolicy,
   'X-Content-Type-Options': 'nosniff',
@@ -152,6 +158,7 @@ async function send({ request, response, file, status }) {
   // Names under _astro and parts carry a hash of what is in them.
   const lasting = file.includes(`${sep}_astro${sep}`) || file.includes(`${sep}embed${sep}parts${sep}`);
   headers['Cache-Control'] = lasting ? 'public, max-age=31536000, immutable' : 'no-cache';
+  if (file.endsWith(`${sep}sw.js`)) headers['Content-Security-Policy'] = workerPolicy;
   // Elsewhere a page of another site may load the elements from here.
   if (file.includes(`${sep}embed${sep}`)) headers['Access-Control-Allow-Origin'] = '*';
   // Whole files, not streams: they are small, and a reader who goes away half-way leaves nothing open.

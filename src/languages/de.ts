@@ -1303,6 +1303,9 @@ export const words: Catalogue = {
       'Die Sicherheitsregeln dieser Seite lassen die Karte nicht laden. Route und Plan gehen trotzdem: die Tabelle der Wegpunkte benutzen.',
     loading: 'Die Karte lädt.',
     noPictures: 'Kartenbilder lassen sich nicht laden; Route und Plan gehen trotzdem.',
+    keepPictures: 'Gesehene Kartenbilder auf diesem Gerät behalten',
+    keepPicturesWhy:
+      'Sie sind dann auch ohne Netz da: bis zu 600, 30 Tage lang. Ganze Gebiete im Voraus zu laden ist nicht erlaubt. Abwählen wirft sie weg.',
     key: 'Zeichenerklärung',
     keyOut: 'Hinweg',
     keyHome: 'Heimweg',

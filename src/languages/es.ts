@@ -1116,6 +1116,9 @@ export const words: Catalogue = {
       'Las normas de seguridad de esta página no dejan cargar el mapa. La ruta y el plan funcionan igual: usar la tabla de puntos de ruta.',
     loading: 'El mapa se está cargando.',
     noPictures: 'No se pueden cargar las imágenes del mapa; la ruta y el plan funcionan igual.',
+    keepPictures: 'Guardar en este dispositivo las imágenes del mapa que veo',
+    keepPicturesWhy:
+      'Se muestran entonces también sin red: hasta 600, durante 30 días. No se permite descargar zonas enteras por adelantado. Al quitar la marca se borran.',
     key: 'Leyenda del mapa',
     keyOut: 'Ida',
     keyHome: 'Vuelta',

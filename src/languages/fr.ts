@@ -1155,6 +1155,9 @@ export const words: Catalogue = {
     loading: 'La carte se charge.',
     noPictures:
       'Les images de la carte ne peuvent pas être chargées\u00a0; votre route et le plan fonctionnent quand même.',
+    keepPictures: 'Garder sur cet appareil les images de la carte que je vois',
+    keepPicturesWhy:
+      'Elles s’affichent alors aussi sans réseau : 600 au plus, pendant 30 jours. Il n’est pas permis de charger des zones entières à l’avance. Décocher les efface.',
     key: 'Légende de la carte',
     keyOut: 'Aller',
     keyHome: 'Retour',

@@ -1,10 +1,12 @@
 /**
  * The site without a network: all files are fetched when the first page is opened, and served from the device from then
- * on. A new version waits until the reader lets it in. Nothing from elsewhere is kept, map pictures least of all.
+ * on. A new version waits until the reader lets it in. Nothing from elsewhere is kept but map pictures, where the reader
+ * asked for it.
  */
 import { cacheNames, clientsClaim } from 'workbox-core';
 import { matchPrecache, type PrecacheEntry, precacheAndRoute } from 'workbox-precaching';
 import { registerRoute } from 'workbox-routing';
+import { mapPictures } from './map-pictures.ts';
 
 /** What the build left, filled in by scripts/site/worker.ts. */
 declare const SITE_FILES: (PrecacheEntry | string)[];
@@ -45,6 +47,8 @@ registerRoute(
     }
   },
 );
+
+mapPictures(worker);
 
 async function keepEarlier(): Promise<void> {
   const current = await caches.open(cacheNames.precache);

@@ -189,7 +189,7 @@ test('a page of the version before still gets parts that the new one no longer h
   expect(await other.evaluate(async (file) => (await fetch(`/_astro/${file}`)).status, part)).toBe(200);
 });
 
-test('map pictures are never kept on the device', async ({ page, site }) => {
+test('map pictures are not kept on the device unless somebody asks for it', async ({ page, site }) => {
   await page.route('https://tile.openstreetmap.org/**', (route) =>
     route.fulfill({ path: 'public/icons/192.png', contentType: 'image/png' }),
   );
@@ -213,4 +213,46 @@ test('map pictures are never kept on the device', async ({ page, site }) => {
   });
   expect(kept.length).toBeGreaterThan(100);
   expect(kept.filter((url) => !url.startsWith(site.address))).toEqual([]);
+});
+
+test('map pictures that were seen are there with the network cut, once that is ticked, and gone when it is not', async ({
+  page,
+  context,
+  site,
+}) => {
+  let asked = 0;
+  await context.route('https://tile.openstreetmap.org/**', (route) => {
+    asked++;
+    return route.fulfill({
+      path: 'public/icons/192.png',
+      contentType: 'image/png',
+      headers: { 'Access-Control-Allow-Origin': '*', 'Cache-Control': 'max-age=0' },
+    });
+  });
+  await firstVisit(page, site.address);
+  const kept = () =>
+    page.evaluate(async () =>
+      (await caches.has('homeleg-map-pictures'))
+        ? (await (await caches.open('homeleg-map-pictures')).keys()).length
+        : 0,
+    );
+  const street = page.getByRole('button', { name: 'Street map' });
+  const picture = page.locator('homeleg-route-map [data-pictures]');
+  await street.click();
+  await expect(picture).toHaveAttribute('data-pictures', 'shown');
+  expect(await kept()).toBe(0);
+  const choice = page.getByRole('checkbox', { name: /Keep the map pictures I see/ });
+  await expect(choice).not.toBeChecked();
+  await choice.check();
+  await expect.poll(kept).toBeGreaterThan(2);
+  expect(asked).toBeGreaterThan(2);
+
+  await cutOff(context, site);
+  await page.reload();
+  await street.click();
+  await expect(picture).toHaveAttribute('data-pictures', 'shown');
+  await expect(choice).toBeChecked();
+  await choice.uncheck();
+  await expect.poll(kept).toBe(0);
+  expect(await page.evaluate(() => caches.has('homeleg-map-pictures'))).toBe(false);
 });

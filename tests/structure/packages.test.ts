@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { contentPolicy } from '../../scripts/serve.mjs';
+import { contentPolicy, workerPolicy } from '../../scripts/serve.mjs';
 
 interface Locked {
   readonly license?: string;
@@ -78,6 +78,8 @@ describe('the headers for a host', () => {
   it('are those that the site is tried under', () => {
     const page = text('docs/host-headers.md');
     expect(page).toContain(`Content-Security-Policy: ${contentPolicy}\n`);
+    const worker = workerPolicy.split('; ').find((part) => !contentPolicy.split('; ').includes(part));
+    expect(page).toContain(`with \`${worker}\``);
     const served = text('scripts/serve.mjs');
     for (const line of ['X-Content-Type-Options: nosniff', 'Referrer-Policy: no-referrer']) {
       const [name, value] = line.split(': ');

@@ -41,6 +41,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'embed', 'planner.js'), 'export {};');
   writeFileSync(join(outside, 'secret.txt'), 'secret');
   writeFileSync(join(folder, 'index.html'), '<h1>home</h1>');
+  writeFileSync(join(folder, 'sw.js'), '');
   writeFileSync(join(folder, '404.html'), '<h1>nothing here</h1>');
   writeFileSync(join(folder, 'hire', 'index.html'), '<h1>hire</h1>');
   writeFileSync(join(folder, '_astro', 'a.js'), 'export {};');
@@ -83,6 +84,12 @@ describe('the server of the built site', () => {
       expect(policy).toContain(pictures);
       expect(String(policy).replace(pictures, '')).not.toMatch(/unsafe|\*|https?:/);
     }
+  });
+
+  it('lets only the worker fetch pictures of the street map, by an exception of its own', async () => {
+    const policy = String((await get('/sw.js')).headers['content-security-policy']);
+    expect(policy).toContain("connect-src 'self' https://tile.openstreetmap.org");
+    expect((await get('/')).headers['content-security-policy']).toContain("connect-src 'self';");
   });
 
   it('lets a browser keep what carries a hash in its name, and nothing else', async () => {

@@ -168,6 +168,28 @@ export const routeMapStyles = css`
     margin-block-start: 6px;
   }
 
+  .keep {
+    display: flex;
+    align-items: start;
+    gap: 10px;
+    min-block-size: 44px;
+    margin-block-start: 8px;
+  }
+
+  .keep input {
+    flex: none;
+    inline-size: 22px;
+    block-size: 22px;
+    margin: 0;
+    accent-color: var(--_ink);
+  }
+
+  .keep .why {
+    display: block;
+    color: var(--_muted);
+    font-size: 0.875em;
+  }
+
   .below {
     display: flex;
     flex-wrap: wrap;

@@ -30,6 +30,7 @@ import { ARROW_KEYS, undoKey } from './map-keys.ts';
 import { type Layers, layersOn } from './map-layers.ts';
 import { type Leaflet, MapLife } from './map-life.ts';
 import { MapView, showAll, type ViewWishes } from './map-view.ts';
+import { PictureKeeper } from './picture-keeper.ts';
 import { markLive, RouteHistory } from './route-history.ts';
 import type { Drawing, RouteKeeper } from './route-keeper.ts';
 import type { Hazard } from './route-lines.ts';
@@ -89,6 +90,7 @@ export class RouteMap extends SpeakingElement {
   #view = new MapView();
   #howFar = new HowFar(this);
   #flows = new WindAndStream(this);
+  #keeps = new PictureKeeper(this);
   #drawing: Drawing | undefined;
   #drawn: { waypoints: readonly Waypoint[]; closed: boolean } | undefined;
   /** `legs` are those of the route before the last edit. */
@@ -138,7 +140,7 @@ export class RouteMap extends SpeakingElement {
     if (has('waters', 'measures')) layers.waters.draw(this.waters, this.measures);
     if (has('legs', 'draft', 'trip')) this.#drawLegs(layers);
     if (has('turnBack', 'hazards')) layers.lines.drawMarks(this.turnBack, this.hazards);
-    layers.tiles.show(this.#tileUrl);
+    layers.tiles.show(this.#tileUrl, this.#keeps.on);
     if (has('route', 'measures', 'selected')) this.#drawRoute(layers);
     if (has('center', 'zoom')) this.#view.begin(layers.map, { ...this.#wishes, last: undefined });
     else if (has('route', 'waters') && !layers.editor.busy) this.#view.follow(layers.map, this.#wishes);
@@ -184,6 +186,7 @@ export class RouteMap extends SpeakingElement {
         </div>
       </div>
       <p class="note" role="status">${this.tileState === 'failed' ? words.noPictures : ''}</p>
+      ${this.#keeps.choice(this.#tileUrl)}
       <div class="below" ?hidden=${failed} @keydown=${this.#undoKeys}>
         ${arrowButtons(selected, (x, y) => this.#arrow(x, y))}
         ${
@@ -213,7 +216,7 @@ export class RouteMap extends SpeakingElement {
     this.#drawLegs(layers);
     layers.lines.drawMarks(this.turnBack, this.hazards);
     this.#drawRoute(layers);
-    layers.tiles.show(this.#tileUrl);
+    layers.tiles.show(this.#tileUrl, this.#keeps.on);
     void turn().then(() => {
       if (layers === this.#layers) layers.waters.draw(this.waters, this.measures);
     });

@@ -19,6 +19,7 @@ export class Tiles {
   #leaflet: Leaflet;
   #layer: TileLayer | undefined;
   #url = '';
+  #kept = false;
   #told: (state: TileState) => void;
 
   constructor(map: LeafletMap, leaflet: Leaflet, told: (state: TileState) => void) {
@@ -27,16 +28,20 @@ export class Tiles {
     this.#told = told;
   }
 
-  /** An address template with {z}, {x} and {y}; undefined takes the pictures away. */
-  show(url: string | undefined): void {
-    if ((url ?? '') === this.#url) return;
+  /**
+   * An address template with {z}, {x} and {y}; undefined takes the pictures away. `kept` ones are asked for across
+   * origins, by which the worker of the site knows them.
+   */
+  show(url: string | undefined, kept = false): void {
+    if ((url ?? '') === this.#url && kept === this.#kept) return;
     this.#url = url ?? '';
+    this.#kept = kept;
     this.#layer?.remove();
     this.#layer = undefined;
     // Pictures are sharp at whole zoom levels only.
     this.#map.options.zoomSnap = url ? 1 : 0.25;
     if (!url) return;
-    const layer = new this.#leaflet.TileLayer(url, { maxZoom: 19 });
+    const layer = new this.#leaflet.TileLayer(url, { maxZoom: 19, ...(kept && { crossOrigin: 'anonymous' }) });
     let loaded = 0;
     layer.on('tileload', () => {
       loaded++;

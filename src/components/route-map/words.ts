@@ -39,6 +39,9 @@ export const mapWords = spoken('mapWords', {
     'The security policy of this page does not let the map load. Your route and the plan still work: use the table of waypoints.',
   loading: 'The map is loading.',
   noPictures: "Map pictures can't be loaded; your route and the plan still work.",
+  keepPictures: 'Keep the map pictures I see on this device',
+  keepPicturesWhy:
+    'They are then shown without a network: up to 600, for 30 days. Whole areas may not be fetched ahead. Off again throws them away.',
   key: 'Key to the map',
   keyOut: 'Way out',
   keyHome: 'Way home',
