@@ -1,8 +1,11 @@
 /** node scripts/measured-table.ts [--md] [--write]: what the uncalibrated method says of boats that somebody measured. */
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { coverageOf, NOT_HELD, worstOf } from './measured/coverage.ts';
 import { leftOut, leftOutSummary } from './measured/leave-out.ts';
+import { longestGo } from './measured/longest-go.ts';
 import { type MeasuredRow, measuredRows } from './measured/rows.ts';
+import { seededAnswers, totalOf } from './measured/seeded.ts';
 import { beforeOf, summaryOf } from './measured/summary.ts';
 import { usefulness } from './measured/usefulness.ts';
 
@@ -15,7 +18,12 @@ export function measuredDocument() {
       'Published measurements beside the uncalibrated method, with its 10th to 90th percentile. Boats with what was assumed of them: measured-boats.json; the method before: measured-before.json. Written by scripts/measured-table.ts.',
     rows: rows.map((row) => ({ ...row, before: beforeOf(row)?.error })),
     summary: summaryOf(rows),
+    coverage: coverageOf(rows, left),
+    worst: worstOf(rows),
+    notHeld: NOT_HELD,
     usefulness: usefulness(),
+    longestGo: longestGo(),
+    seeded: seededAnswers().map((one) => ({ ...one, safe: totalOf(one.bins, true), unsafe: totalOf(one.bins, false) })),
     leftOut: left,
     leftOutSummary: leftOutSummary(left),
   };

@@ -112,7 +112,8 @@ function predictionOf(point: MeasuredPoint, from: LeftOut['from'], known: readon
   };
 }
 
-function trialsOf({ hull, drive, store }: Craft, points: readonly MeasuredPoint[]): Trials {
+/** What was read of a boat as trial runs; its passes show no stream. */
+export function trialsOf({ hull, drive, store }: Craft, points: readonly MeasuredPoint[]): Trials {
   const runs = points.map(({ speed, flow, rpm, fullThrottle }, i): Run => {
     const passes = (['out', 'back'] as const).map((way) => ({ over: speed, way }));
     return {

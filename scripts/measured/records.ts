@@ -23,7 +23,7 @@ export interface BoatRecord {
 // biome-ignore lint/suspicious/noExplicitAny: every check has inputs of its own
 export type Check = { id: string; source: string; inputs: any; expected: any; tolerance: any };
 
-const checks = checkRecords as unknown as readonly Check[];
+export const checks = checkRecords as unknown as readonly Check[];
 const boats = boatRecords.boats as unknown as readonly BoatRecord[];
 
 /** Petrol boats with consumption at several speeds, and electric ones with the power drawn. */

@@ -9,7 +9,7 @@ import { ELECTRIC_BOATS, PETROL_BOATS, recordOf } from './records.ts';
 
 /** Shares of what is usable that the measured curve says a trip takes: safe ones, and ones that break a third's reserve. */
 const SAFE = [0.2, 0.3, 0.4, 0.5] as const;
-const UNSAFE = [0.7, 0.8, 0.9, 1, 1.2] as const;
+const UNSAFE = [0.67, 0.7, 0.8, 0.9, 1, 1.2] as const;
 
 /** How the answers fall. */
 export interface Answers {
@@ -28,12 +28,12 @@ export interface Usefulness {
   readonly unsafe: Answers;
 }
 
-const FROM = { lat: 45, lon: -30 };
+export const FROM = { lat: 45, lon: -30 };
 
 /** One small islet far off, so that the waters are known and open. */
 const OPEN: WatersFile = {
   type: 'FeatureCollection',
-  bbox: [-31, 40, -29, 50],
+  bbox: [-36, 40, -24, 50],
   features: [
     {
       type: 'Feature',
@@ -84,10 +84,10 @@ function answered(check: string, at: Usefulness['at'], points: readonly Measured
   return { check, at, speeds: points.length, safe: answersTo(SAFE), unsafe: answersTo(UNSAFE) };
 }
 
-const waters = prepareWaters(OPEN);
+export const waters = prepareWaters(OPEN);
 
 /** The answer to a trip that takes `share` of what is usable by the measured consumption. */
-function verdictOf({ check, speed, flow = Number.NaN }: MeasuredPoint, share: number): Verdict {
+export function verdictOf({ check, speed, flow = Number.NaN }: MeasuredPoint, share: number): Verdict {
   const craft = loadedAsMeasured(recordOf(check));
   const usable = usableOf(craft);
   const oneWay = (share * usable * speed) / flow / 2;
@@ -109,8 +109,11 @@ function verdictOf({ check, speed, flow = Number.NaN }: MeasuredPoint, share: nu
   return plan.value.verdict;
 }
 
+/** Share of a full battery that stays in it. */
+const FLOOR = 0.1;
+
 /** kg or J: by the plan's own reckoning of the tank, and of the battery where nothing is lost to its rate. */
-function usableOf({ store }: Craft): number {
+export function usableOf({ store }: Craft): number {
   if (store.kind === 'tank') return usableFuel(store.tanks, FILL);
-  return BATTERY.energyWh * 3600 * FILL * 0.9;
+  return BATTERY.energyWh * 3600 * (FILL - FLOOR);
 }

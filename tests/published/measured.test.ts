@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { forgotten } from '../../scripts/measured/coverage.ts';
 import { type MeasuredRow, measuredRows } from '../../scripts/measured/rows.ts';
 import { beforeOf } from '../../scripts/measured/summary.ts';
 import { measuredDocument } from '../../scripts/measured-table.ts';
 import committed from '../../shared/checks/measured-table.json' with { type: 'json' };
+import published from '../../shared/checks/published-table.json' with { type: 'json' };
 
 // Measurements of magazines, makers and owners (measured-checks.json names each), on boats of which much had to be
 // assumed (measured-boats.json). No most likely figure of the method was fitted to them; the spread of displacement
 // resistance was set to cover them.
 const rows = measuredRows();
+const found = measuredDocument();
 
 /** Rows that miss what was asked, with the error found. It may only get smaller. */
 const SHORT: Readonly<Record<string, number>> = {
@@ -118,21 +121,47 @@ describe('boats that somebody measured', () => {
 });
 
 describe('trips that the measured curve makes safe, and ones it makes unsafe', () => {
-  const { usefulness } = measuredDocument();
+  const { usefulness } = found;
   const slower = usefulness.filter(({ at }) => at === 'measured speeds');
   const sum = (of: typeof usefulness, count: (one: (typeof usefulness)[number]) => number) =>
     of.reduce((total, one) => total + count(one), 0);
   const petrol = slower.filter(({ check }) => check.startsWith('P-'));
 
-  it('never gets a go for an unsafe one, on eight boats of nine', () => {
-    for (const { check, unsafe } of usefulness) if (check !== 'E-pod') expect(unsafe.go).toBe(0);
+  const longest = (check: string) => found.longestGo.find((one) => one.check === check)!;
+
+  it('are never greener than the truth on seven boats of nine: no trip that breaks the reserve gets a go', () => {
+    for (const { check, most } of found.longestGo) {
+      if (check !== 'E-row' && check !== 'E-pod') expect(most, check).toBeLessThanOrEqual(1);
+    }
+    for (const { check, unsafe } of usefulness) {
+      if (check !== 'E-row' && check !== 'E-pod') expect(unsafe.go, check).toBe(0);
+    }
   });
 
-  it('falls short on the ninth, whose chart a competitor drew: 23 of 60 unsafe trips get a go, where it was 40', () => {
+  it('fall short on the eighth, a rowing boat with a motor: at one speed a go takes up to a twentieth too much', () => {
+    const row = usefulness.find(({ check }) => check === 'E-row')!;
+    expect(row.unsafe.trips).toBe(42);
+    expect(row.unsafe.go).toBe(1);
+    expect(longest('E-row').most).toBeGreaterThan(1);
+    expect(longest('E-row').most).toBeLessThan(1.05);
+    expect(longest('E-row').mostAt).toBe(1.9);
+    // Past its hull speed it is never a go at all.
+    expect(longest('E-row').least).toBe(0);
+  });
+
+  it('fall short on the ninth, whose chart a competitor drew: 35 of 72 unsafe trips get a go', () => {
     const pod = usefulness.find(({ check }) => check === 'E-pod')!;
-    expect(pod.unsafe.trips).toBe(60);
-    expect(pod.unsafe.go).toBeLessThanOrEqual(23);
+    expect(pod.unsafe.trips).toBe(72);
     expect(pod.unsafe.go).toBeGreaterThan(0);
+    expect(pod.unsafe.go).toBeLessThanOrEqual(35);
+  });
+
+  it('say yes early enough to be of use: with petrol to trips of half of what they may take', () => {
+    for (const { check, least, most } of found.longestGo) {
+      if (!check.startsWith('P-')) continue;
+      expect(least, check).toBeGreaterThan(0.45);
+      expect(most, check).toBeGreaterThan(0.6);
+    }
   });
 
   it('gets a go for four of five safe ones with petrol, below full throttle', () => {
@@ -155,7 +184,7 @@ describe('trips that the measured curve makes safe, and ones it makes unsafe', (
 });
 
 describe('a consumption that the calibration had not seen', () => {
-  const { leftOutSummary } = measuredDocument();
+  const { leftOutSummary } = found;
   const all = (from: string) => leftOutSummary.find((one) => one.check === '' && one.from === from)!;
   const petrol = leftOutSummary.filter(({ check, from }) => check.startsWith('P-') && from === 'all others');
 
@@ -187,8 +216,97 @@ describe('a consumption that the calibration had not seen', () => {
   });
 });
 
+describe('1,800 seeded trips of the measured boats, judged by what was measured', () => {
+  const of = (boat: string, known: string) =>
+    found.seeded.find((one) => one.boats.includes(boat) && one.known === known)!;
+  const petrol = of('P-4.4-40', 'not measured');
+  const electric = of('E-row', 'not measured');
+
+  it('has enough on either side of safe, for every kind of boat', () => {
+    for (const { safe, unsafe } of found.seeded) {
+      expect(safe.trips).toBeGreaterThan(100);
+      expect(unsafe.trips).toBeGreaterThan(80);
+    }
+    expect(petrol.safe.trips + petrol.unsafe.trips).toBe(1200);
+  });
+
+  it('never gets a go for an unsafe one from a boat that nobody measured, but for the chart of a competitor', () => {
+    expect(petrol.unsafe.go).toBe(0);
+    expect(electric.unsafe.go).toBe(0);
+    const pod = of('E-pod', 'not measured').unsafe;
+    expect(pod.go).toBeGreaterThan(0);
+    expect(pod.go).toBeLessThanOrEqual(25);
+  });
+
+  it('gets a go for three of five safe ones with petrol, and for all that leave half of it', () => {
+    expect(petrol.safe.go / petrol.safe.trips).toBeGreaterThan(0.6);
+    expect(petrol.bins[0]!.go).toBe(petrol.bins[0]!.trips);
+    expect(petrol.bins[1]!.go / petrol.bins[1]!.trips).toBeGreaterThan(0.8);
+  });
+
+  it('falls short with a small electric motor that nobody measured: a quarter of the safe ones', () => {
+    expect(electric.safe.go / electric.safe.trips).toBeGreaterThan(0.25);
+    expect(electric.safe.go / electric.safe.trips).toBeLessThan(0.4);
+  });
+
+  it('gets a go for more safe ones where other speeds of the boat were read: half again with electric motors', () => {
+    const [fuel, charge] = [of('P-4.4-40', 'calibrated').safe, of('E-row', 'calibrated').safe];
+    expect(fuel.go / petrol.safe.go).toBeGreaterThan(1.2);
+    expect(charge.go / electric.safe.go).toBeGreaterThan(1.5);
+  });
+
+  it('falls short there: at a speed that was not tried, 3 of 100 unsafe ones get a go as well', () => {
+    for (const boat of ['P-4.4-40', 'E-row']) {
+      const { go, trips } = of(boat, 'calibrated').unsafe;
+      expect(go).toBeGreaterThan(0);
+      expect(go / trips).toBeLessThan(0.035);
+    }
+    expect(of('E-pod', 'calibrated').unsafe.go).toBeLessThanOrEqual(17);
+  });
+});
+
+describe('how often the measured figure lies in the band', () => {
+  const share = (of: string) => {
+    const { inside, figures, boats, byBoat } = found.coverage.find((one) => one.of === of)!;
+    return { share: inside / figures, boats, byBoat };
+  };
+
+  it('is nearly the four times of five that it is meant to be, over twelve boats', () => {
+    expect(share('all figures').boats).toBe(12);
+    expect(share('all figures').share).toBeGreaterThan(0.75);
+    expect(share('all figures').byBoat).toBeGreaterThanOrEqual(0.8);
+  });
+
+  it('is no better than that of consumption alone, over nine boats', () => {
+    expect(share('consumption, not measured').boats).toBe(9);
+    expect(share('consumption, not measured').share).toBeGreaterThan(0.7);
+    expect(share('consumption, calibrated').share).toBeGreaterThan(0.6);
+  });
+
+  it('holds for four boats of five at displacement speed when the doubt comes from the other four', () => {
+    expect(share('resistance, its doubt from the other boats')).toEqual({ share: 0.8, boats: 5, byBoat: 0.8 });
+  });
+
+  it('is worst where a chart asks nearly four times what is worked out; of the other boats, nearly twice', () => {
+    const [worst, next] = found.worst.filter(({ side }) => side === 'too little');
+    expect(worst).toMatchObject({ check: 'E-pod', inside: false });
+    expect(worst!.times).toBeLessThan(3.9);
+    expect(next).toMatchObject({ check: 'E-row', inside: false });
+    expect(next!.times).toBeLessThan(1.95);
+  });
+
+  it('leaves out no measurement without saying why', () => {
+    expect(
+      forgotten(
+        rows,
+        published.rows.map(({ check }) => check),
+      ),
+    ).toEqual([]);
+  });
+});
+
 describe('the table for the method page', () => {
   it('is what the script writes', () => {
-    expect(committed).toEqual(JSON.parse(JSON.stringify(measuredDocument())));
+    expect(committed).toEqual(JSON.parse(JSON.stringify(found)));
   });
 });
