@@ -33,6 +33,15 @@ describe('porpoisingLimitDeg', () => {
     expect(porpoisingLimitCovers(10, 0.03)).toBe(false);
     expect(porpoisingLimitCovers(10, 0.2)).toBe(false);
     expect(porpoisingLimitCovers(25, 0.08)).toBe(false);
+    // Both ends of it included: a flat bottom, 20 degrees, and the loads at which the root is 0.13 and 0.3.
+    expect([0, 20].map((deadrise) => porpoisingLimitCovers(deadrise, 0.08))).toEqual([true, true]);
+    expect([-0.1, 20.1].map((deadrise) => porpoisingLimitCovers(deadrise, 0.08))).toEqual([false, false]);
+    expect([0.0337, 0.0339, 0.1799, 0.1801].map((lift) => porpoisingLimitCovers(10, lift))).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
   });
 });
 

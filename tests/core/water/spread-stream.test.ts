@@ -42,6 +42,14 @@ describe('spreadStream', () => {
     expect(springs[0]!.rate).toBeCloseTo(2.7, 9);
   });
 
+  it('turns before high water too, half a tide and more', () => {
+    const { springs } = spreadStream({ ...narrows, turns: -4 });
+    expect(springs.map(({ rate }) => Math.round(rate * 1e9) / 1e9)).toEqual([
+      1.8, 1, 0, 1.5, 2.7, 3, 2.7, 1.5, 0, 1, 1.8, 2, 1.8,
+    ]);
+    expect(springs.map(({ setDeg }) => setDeg)).toEqual([60, 60, ...Array(6).fill(240), ...Array(5).fill(60)]);
+  });
+
   it('never falls below a sine between slacks', () => {
     spreadStream({ ...narrows, turns: 1 }).springs.forEach(({ setDeg, rate }, i) => {
       const most = setDeg === 60 ? 2 : 3;

@@ -105,7 +105,10 @@ describe('streamAt', () => {
   });
 
   it('is unknown more than 13 hours from the high water it counts from', () => {
-    expect(at([gut], 13.1)).toMatchObject({ known: false, why: 'far-from-high-water' });
+    const [from, to] = [highWater - 13 * HOUR, highWater + 13 * HOUR];
+    expect(at([gut], 13.1)).toEqual({ known: false, why: 'far-from-high-water', from, to });
+    expect(at([gut], -13.1)).toEqual({ known: false, why: 'far-from-high-water', from, to });
+    expect(at([gut], 12.9)).toMatchObject({ why: 'outside-hours' });
   });
 
   it('is unknown when the springs of the tide do not exceed its neaps', () => {

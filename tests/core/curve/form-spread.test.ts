@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { formShare, measuredForm } from '../../../src/core/curve/form-spread.ts';
+
+const form = { tried: 0.1, mass: [300, 400], speed: [4, 8] } as const;
+
+describe('the spread of a measured boat', () => {
+  it('is what the fit leaves open among the loads and speeds that were tried, ends included', () => {
+    for (const [mass, speed] of [
+      [300, 4],
+      [400, 8],
+      [350, 6],
+    ] as const)
+      expect(formShare(form, mass, speed)).toBe(0.1);
+    expect(formShare(undefined, 350, 6)).toBe(0);
+  });
+
+  it('has half of the far spread beside it a fifth beyond, on each side of load and of speed', () => {
+    const half = Math.hypot(0.1, 0.125);
+    for (const [mass, speed] of [
+      [480, 6],
+      [250, 6],
+      [350, 9.6],
+      [350, 4 / 1.2],
+    ] as const)
+      expect(formShare(form, mass, speed)).toBeCloseTo(half, 9);
+  });
+
+  it('grows with both, up to a quarter', () => {
+    // A tenth beyond in each is a fifth.
+    expect(formShare(form, 440, 8.8)).toBeCloseTo(Math.hypot(0.1, 0.125), 9);
+    expect(formShare(form, 480, 9.6)).toBeCloseTo(Math.hypot(0.1, 0.2), 9);
+    expect(formShare(form, 40_000, 6)).toBeCloseTo(Math.hypot(0.1, 0.25), 3);
+    // Close to rest a tenth of the slowest speed counts as the speed.
+    expect(formShare(form, 350, 0)).toBeCloseTo(Math.hypot(0.1, (0.25 * 100) / (100 + 0.04)), 9);
+  });
+
+  it('is the far one everywhere where nobody said what was tried', () => {
+    const unsaid = measuredForm({ factors: [], covariance: [], runs: 3 });
+    expect(unsaid).toEqual({ tried: 0.1, mass: [0, 0], speed: [0, 0] });
+    expect(formShare(unsaid, 350, 6)).toBeCloseTo(Math.hypot(0.1, 0.25), 3);
+    const said = measuredForm({
+      factors: [],
+      covariance: [],
+      runs: 3,
+      formSpread: 0.07,
+      tried: { mass: [300, 400], speed: [4, 8] },
+    });
+    expect(said).toEqual({ ...form, tried: 0.07 });
+  });
+});
