@@ -2837,6 +2837,8 @@ export const words: Catalogue = {
     copyByHand:
       'Dieser Browser ließ die Seite nicht kopieren oder senden. Den Text unten markieren und von Hand kopieren.',
     saved: (name) => `Gespeichert als ${name}.`,
+    unread:
+      'Was auf diesem Gerät aufgehoben war, stammt aus einer anderen Fassung und ließ sich nicht lesen. Es ist noch da; dies ist ein neuer Anfang.',
     notKept:
       'Dieser Browser lässt die Seite Eingaben hier nicht behalten: drucken oder senden, bevor die Seite verlassen wird.',
     working: 'Wie spät noch abgelegt werden darf, wird berechnet',
@@ -3304,6 +3306,8 @@ export const words: Catalogue = {
     undo: 'Zurück',
     redo: 'Wieder vor',
     kept: 'Bleibt beim Zeichnen auf diesem Gerät.',
+    unread:
+      'Was auf diesem Gerät aufgehoben war, stammt aus einer anderen Fassung und ließ sich nicht lesen. Es ist noch da; dies ist ein neuer Anfang.',
     notKept: 'Dieser Browser behält nichts: vor dem Verlassen eine Datei sichern.',
     opened: (name, count) => `${name}: ${count} ${count === 1 ? 'Feature' : 'Features'} gelesen.`,
     refused: 'Die Datei wurde nicht geöffnet. Was zu sehen ist, bleibt.',

@@ -2986,6 +2986,8 @@ export const words: Catalogue = {
     undo: 'Deshacer',
     redo: 'Rehacer',
     kept: 'Se guarda en este dispositivo al dibujar.',
+    unread:
+      'Lo guardado en este dispositivo viene de otra versión y no se pudo leer. Sigue ahí; esto es un nuevo comienzo.',
     notKept: 'Este navegador no guarda nada: guardar un archivo antes de salir.',
     opened: (name, count) => `${name}: ${count} ${count === 1 ? 'elemento leído' : 'elementos leídos'}.`,
     refused: 'El archivo no se abrió. Lo que está en pantalla se queda.',
@@ -3397,6 +3399,8 @@ export const words: Catalogue = {
     copied: 'Copiado.',
     copyByHand: 'Este navegador no dejó que la página copiara o enviara. Marcar el texto de abajo y copiarlo a mano.',
     saved: (name) => `Guardado como ${name}.`,
+    unread:
+      'Lo guardado en este dispositivo viene de otra versión y no se pudo leer. Sigue ahí; esto es un nuevo comienzo.',
     notKept:
       'Este navegador no deja que la página guarde lo que se escribe aquí: imprimirlo o enviarlo antes de dejar la página.',
     working: 'Calculando lo tarde que se puede salir',

@@ -3081,6 +3081,8 @@ export const words: Catalogue = {
     undo: 'Annuler',
     redo: 'Rétablir',
     kept: 'Gardé sur cet appareil à mesure du dessin.',
+    unread:
+      'Ce qui était gardé sur cet appareil vient d’une autre version et n’a pas pu être lu. C’est toujours là\u00a0; ceci est un nouveau départ.',
     notKept: 'Ce navigateur ne garde rien\u00a0: enregistrez un fichier avant de partir.',
     opened: (name, count) => `${name}\u00a0: ${count} ${count === 1 ? 'élément lu' : 'éléments lus'}.`,
     refused: 'Le fichier n’a pas été ouvert. Ce qui est à l’écran reste.',
@@ -3495,6 +3497,8 @@ export const words: Catalogue = {
     copyByHand:
       'Ce navigateur n’a pas laissé la page copier ou envoyer. Marquez le texte ci-dessous et copiez-le à la main.',
     saved: (name) => `Enregistré sous ${name}.`,
+    unread:
+      'Ce qui était gardé sur cet appareil vient d’une autre version et n’a pas pu être lu. C’est toujours là\u00a0; ceci est un nouveau départ.',
     notKept:
       'Ce navigateur ne laisse pas la page garder ce que vous saisissez ici\u00a0: imprimez-le ou envoyez-le avant de la quitter.',
     working: 'Calcul de l’heure limite de départ',

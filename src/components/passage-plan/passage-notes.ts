@@ -38,31 +38,48 @@ export const LONGEST_NOTE = 600;
 
 /** What the device kept; empty where there is nothing or it cannot be read. */
 export function keptNotes(): PassageNotes {
-  let text: string | null = null;
-  let kept: unknown;
-  try {
-    text = localStorage.getItem(KEY);
-    kept = JSON.parse(text ?? '{}');
-  } catch {
-    kept = undefined;
-  }
-  if (typeof kept !== 'object' || kept === null) {
-    if (text !== null) putBy(KEY, text);
+  const text = keptText();
+  if (text === null) return NO_NOTES;
+  const kept = parsed(text);
+  if (!kept) {
+    putBy(KEY, text);
     return NO_NOTES;
   }
-  const given = kept as Record<string, unknown>;
   const texts = NOTE_FIELDS.map((field) => {
-    const text = given[field];
+    const text = kept[field];
     return [field, typeof text === 'string' ? text.slice(0, LONGEST_NOTE) : ''] as const;
   });
   return {
     ...NO_NOTES,
     ...Object.fromEntries(texts),
-    margin: MARGINS.find((minutes) => minutes === given.margin) ?? NO_NOTES.margin,
-    onPaper: given.onPaper !== false,
+    margin: MARGINS.find((minutes) => minutes === kept.margin) ?? NO_NOTES.margin,
+    onPaper: kept.onPaper !== false,
     // Ticked anew each time: what went to one need not go to the next.
     inMessages: false,
   };
+}
+
+/** Whether the device holds notes that cannot be read. */
+export function notesUnread(): boolean {
+  const text = keptText();
+  return text !== null && !parsed(text);
+}
+
+function keptText(): string | null {
+  try {
+    return localStorage.getItem(KEY);
+  } catch {
+    return null;
+  }
+}
+
+function parsed(text: string): Readonly<Record<string, unknown>> | undefined {
+  try {
+    const value: unknown = JSON.parse(text);
+    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 /** False where the browser keeps nothing. */

@@ -17,7 +17,15 @@ import type { Measures } from '../units/measures.ts';
 import { passageWords as words } from '../words/en-passage.ts';
 import { canSend, copied, sent } from './hand-on.ts';
 import { messageText, overdueCalendar } from './overdue.ts';
-import { keepNotes, keptNotes, LONGEST_NOTE, MARGINS, type NoteField, withoutTyped } from './passage-notes.ts';
+import {
+  keepNotes,
+  keptNotes,
+  LONGEST_NOTE,
+  MARGINS,
+  type NoteField,
+  notesUnread,
+  withoutTyped,
+} from './passage-notes.ts';
 import { passagePlanStyles } from './passage-plan.styles.ts';
 import { dueBack, type Passage, passageSheet, sheetText } from './passage-sheet.ts';
 import { printSheet } from './print-sheet.ts';
@@ -42,6 +50,7 @@ export class PassagePlan extends SpeakingElement {
   @property({ type: Boolean }) shown = false;
 
   @state() private notes = keptNotes();
+  readonly #unread = notesUnread();
   @state() private said = '';
   @state() private unkept = false;
   /** The message to mark and copy by hand. */
@@ -126,6 +135,7 @@ export class PassagePlan extends SpeakingElement {
       <div>
         ${this.#tick('onPaper', words.onPaper)} ${this.#tick('inMessages', words.inMessages)}
       </div>
+      ${this.#unread ? html`<p class="hint">${words.unread}</p>` : nothing}
       ${this.unkept ? html`<p class="problem">${words.notKept}</p>` : nothing}
       ${this.#latest.working ? html`<p class="hint">${words.working}</p>` : nothing}
     `;

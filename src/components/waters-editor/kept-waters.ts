@@ -6,15 +6,16 @@ import { record, type Sheet } from './sheet.ts';
 const STORE = 'waters';
 
 /** What was being drawn on this device, errors included; undefined where there is nothing. */
-export async function keptSheet(): Promise<Sheet | undefined> {
+export async function keptSheet(): Promise<Sheet | 'unread' | undefined> {
   try {
     const value: unknown = await (await openStore()).get(STORE, 'draft');
     if (record(value) && value.type === 'FeatureCollection' && Array.isArray(value.features)) {
       return value as unknown as Sheet;
     }
     // Not written over by what is drawn next.
-    if (value !== undefined) await put(`draft-unreadable-${Date.now()}`, value);
-    return undefined;
+    if (value === undefined) return undefined;
+    await put(`draft-unreadable-${Date.now()}`, value);
+    return 'unread';
   } catch {
     return undefined;
   }
@@ -42,7 +43,11 @@ export async function handedOver(): Promise<WatersFile | undefined> {
 
 async function put(key: string, value: unknown): Promise<boolean> {
   try {
-    await (await openStore()).put(STORE, value, key);
+    const change = (await openStore()).transaction(STORE, 'readwrite');
+    const asked = Promise.all([change.store.put(value, key), change.done]);
+    // Kept even if the page is gone before the answer.
+    change.commit();
+    await asked;
     return true;
   } catch {
     return false;

@@ -242,7 +242,8 @@ export class WatersEditor extends SpeakingElement {
   async #restore(): Promise<void> {
     const kept = await keptSheet();
     // Something may have been drawn or opened meanwhile.
-    if (kept && this.sheet === EMPTY) this.sheet = kept;
+    if (kept === 'unread') this.said = this.say(() => words.unread);
+    else if (kept && this.sheet === EMPTY) this.sheet = kept;
   }
 
   /** Reads the sheet as any door would; doubts are looked for when there is time. */

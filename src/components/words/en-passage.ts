@@ -31,6 +31,8 @@ export const passageWords = spoken('passageWords', {
   copied: 'Copied.',
   copyByHand: 'This browser did not let the page copy or send. Mark the text below and copy it by hand.',
   saved: (name: string) => `Saved as ${name}.`,
+  unread:
+    'What was kept on this device comes from another version and could not be read. It is still there; this is a new start.',
   notKept: 'This browser does not let the page keep what you type here: print or send it before you leave the page.',
   working: 'Working out how late you may leave',
   preview: 'What it says',

@@ -11,6 +11,8 @@ export const watersWords = spoken('watersWords', {
   undo: 'Undo',
   redo: 'Redo',
   kept: 'Kept on this device as you draw.',
+  unread:
+    'What was kept on this device comes from another version and could not be read. It is still there; this is a new start.',
   notKept: 'This browser keeps nothing: save a file before you leave.',
   opened: (name: string, count: number) => `${name}: ${count} ${count === 1 ? 'feature' : 'features'} read.`,
   refused: 'The file was not opened. What is on screen stays.',
