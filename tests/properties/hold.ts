@@ -15,6 +15,8 @@ const FILES = join('test-results', 'counterexamples');
 export interface Runs {
   readonly seed: number;
   readonly numRuns: number;
+  /** Of the cases that `npm run test:properties` gives a property, where each costs many plans; 1 if absent. */
+  readonly share?: number;
 }
 
 /**
@@ -24,7 +26,7 @@ export interface Runs {
 export function holds<T extends [unknown, ...unknown[]]>(property: fc.IPropertyWithHooks<T>, usual: Runs): void {
   const details = fc.check(property, {
     seed: SEED === undefined ? usual.seed : Number(SEED) + usual.seed,
-    numRuns: Math.max(usual.numRuns, EACH),
+    numRuns: Math.max(usual.numRuns, Math.ceil(EACH * (usual.share ?? 1))),
   });
   const name = expect.getState().currentTestName ?? 'a property';
   if (COUNTS) appendFileSync(COUNTS, `${JSON.stringify({ name, cases: details.numRuns, seed: details.seed })}\n`);

@@ -6,7 +6,7 @@ import { holds } from './hold.ts';
 import { between, heavier, likelyTrips, numbersOf, planned, same, sameSpeeds, trips } from './trip-makers.ts';
 
 const RUNS = { seed: 2027, numRuns: 400 };
-const FEW = { seed: 2028, numRuns: 60 };
+const FEW = { seed: 2028, numRuns: 60, share: 0.25 };
 
 function sum(plan: Plan, of: (leg: Plan['legs'][number]) => number): number {
   return plan.legs.reduce((total, leg) => total + of(leg), 0);
