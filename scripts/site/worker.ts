@@ -13,13 +13,12 @@ export function siteFiles(folder: string) {
     .filter((file) => !LEFT_OUT.test(file) && statSync(join(folder, file)).isFile())
     .sort()
     .map((file) => {
+      const sum = createHash('sha256').update(readFileSync(join(folder, file)));
+      // A file that is not the one of this version, as from a host half way through an upload, is not taken for it.
+      const integrity = `sha256-${sum.copy().digest('base64')}`;
       // Names under _astro carry a hash of what is in them.
-      if (file.startsWith('_astro/')) return { url: `/${file}`, revision: null };
-      const revision = createHash('sha256')
-        .update(readFileSync(join(folder, file)))
-        .digest('hex')
-        .slice(0, 16);
-      return { url: `/${file}`, revision };
+      const revision = file.startsWith('_astro/') ? null : sum.digest('hex').slice(0, 16);
+      return { url: `/${file}`, revision, integrity };
     });
 }
 

@@ -26,7 +26,10 @@ export async function layDatabase(page: Page, version: number, records: readonly
     async ({ version, stores, records, open }) => {
       const request = indexedDB.open('homeleg', version);
       request.onupgradeneeded = () => {
-        for (const [name, options] of stores) request.result.createObjectStore(name, options);
+        const there = request.result.objectStoreNames;
+        for (const [name, options] of stores) {
+          if (!there.contains(name)) request.result.createObjectStore(name, options);
+        }
       };
       await new Promise((done, fail) => {
         request.onsuccess = done;

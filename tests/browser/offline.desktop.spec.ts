@@ -1,4 +1,5 @@
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, test as base, expect, type Page } from '@playwright/test';
@@ -6,33 +7,83 @@ import { serve } from '../../scripts/serve.mjs';
 import { builtPages } from '../../scripts/site/built-pages.ts';
 import { buildWorker } from '../../scripts/site/worker.ts';
 
+/** A server before another one, whose line goes dead after so many answers, in the middle of the next. */
+async function frailLine(port: number, host: string, behind: string) {
+  let left = Number.POSITIVE_INFINITY;
+  const server = createServer((asked, answer) => {
+    left--;
+    if (left < -1) {
+      asked.socket.destroy();
+      return;
+    }
+    const dying = left < 0;
+    const asking = request(new URL(asked.url!, behind), { method: asked.method, headers: asked.headers }, (got) => {
+      answer.writeHead(got.statusCode!, got.headers);
+      if (!dying) got.pipe(answer);
+      else
+        got.once('data', (part: Buffer) => {
+          // The beginning of a file, then nothing more.
+          answer.write(part.subarray(0, Math.floor(part.length / 2)), () => asked.socket.destroy());
+        });
+    });
+    asking.on('error', () => asked.socket.destroy());
+    asked.pipe(asking);
+  });
+  await new Promise<void>((done) => server.listen(port, host, done));
+  return {
+    deadAfter: (answers: number) => {
+      left = answers;
+    },
+    dead: () => left < 0,
+    whole: () => {
+      left = Number.POSITIVE_INFINITY;
+    },
+    close: () => {
+      server.closeAllConnections();
+      return new Promise((done) => server.close(done));
+    },
+  };
+}
+
 /** A copy of the built site on a port of its own, to be cut off and built anew. */
 async function ownSite(parallelIndex: number) {
   const folder = mkdtempSync(join(tmpdir(), 'homeleg-offline-'));
   cpSync('dist', folder, { recursive: true });
   const port = Number(process.env.HOMELEG_TEST_PORT || 4397) + 300 + parallelIndex;
   const host = '127.0.0.1';
-  let running = await serve({ folder, port, host });
+  const behind = await serve({ folder, port: 0, host });
+  const line = await frailLine(port, host, behind.address);
   return {
-    address: running.address,
-    cut: () => running.close(),
-    back: async () => {
-      running = await serve({ folder, port, host });
-    },
+    address: `http://${host}:${port}/`,
+    line,
+    cut: () => line.deadAfter(-1),
+    back: () => line.whole(),
     /** The parts that pages load when they are asked for. */
     parts: () => readdirSync(join(folder, '_astro')).filter((file) => file.endsWith('.js')),
     /** A new version without one of the parts, told from the one before by a sentence on the method page. */
     anew: async (sentence: string, without?: string) => {
       if (without) rmSync(join(folder, '_astro', without));
-      const page = join(folder, 'method', 'index.html');
-      writeFileSync(page, readFileSync(page, 'utf8').replace('</h1>', `</h1><p>${sentence}</p>`));
+      say(folder, 'method', sentence);
       await buildWorker(folder);
     },
+    /** A new version in which every page says so. */
+    allAnew: async (sentence: string) => {
+      for (const { path } of builtPages(folder)) if (path.endsWith('/')) say(folder, path, sentence);
+      await buildWorker(folder);
+    },
+    /** A page as an upload that stopped half way left it: older than the worker that is there already. */
+    leftBehind: (path: string) => cpSync(join('dist', path, 'index.html'), join(folder, path, 'index.html')),
     end: async () => {
-      await running.close();
+      await line.close();
+      await behind.close();
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+function say(folder: string, path: string, sentence: string): void {
+  const page = join(folder, path, 'index.html');
+  writeFileSync(page, readFileSync(page, 'utf8').replace('</h1>', `</h1><p>${sentence}</p>`));
 }
 
 const test = base.extend<{ site: Awaited<ReturnType<typeof ownSite>> }>({
@@ -53,8 +104,8 @@ async function firstVisit(page: Page, address: string): Promise<void> {
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
 }
 
-async function cutOff(context: BrowserContext, site: { cut(): Promise<unknown> }): Promise<void> {
-  await site.cut();
+async function cutOff(context: BrowserContext, site: { cut(): void }): Promise<void> {
+  site.cut();
   await context.setOffline(true);
 }
 
@@ -255,4 +306,108 @@ test('map pictures that were seen are there with the network cut, once that is t
   await choice.uncheck();
   await expect.poll(kept).toBe(0);
   expect(await page.evaluate(() => caches.has('homeleg-map-pictures'))).toBe(false);
+});
+
+/** Looks for a new version, and comes back once what came of it is decided. */
+function lookedForNew(page: Page): Promise<string> {
+  return page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    const found = new Promise<ServiceWorker | null>((done) => {
+      registration.addEventListener('updatefound', () => done(registration.installing), { once: true });
+    });
+    try {
+      await registration.update();
+    } catch {
+      return 'not reached';
+    }
+    const worker = registration.installing ?? registration.waiting ?? (await found);
+    if (!worker) return 'none';
+    return new Promise<string>((done) => {
+      const look = () => {
+        if (worker.state !== 'installing') done(worker.state);
+      };
+      worker.addEventListener('statechange', look);
+      look();
+    });
+  });
+}
+
+const paths = () =>
+  builtPages('dist')
+    .map(({ path }) => path)
+    .filter((path) => path.endsWith('/') && !/^\/embed\/./.test(path));
+
+/** Some pages: the versions of all of them have to be the same. */
+async function versionsShown(page: Page, site: { address: string }): Promise<boolean[]> {
+  const all = paths();
+  const some = [0, 7, 23, 41, 60, all.length - 1].map((i) => all[i % all.length]!);
+  const shown: boolean[] = [];
+  for (const path of some) {
+    await page.goto(new URL(path, site.address).href);
+    shown.push((await page.getByText('The second version.').count()) > 0);
+  }
+  return shown;
+}
+
+test.describe('a new version that is cut off while it is fetched leaves the one before whole, and comes at the next visit', () => {
+  // The worker itself, a few pages, half of them, all but the last.
+  for (const [when, share] of [
+    ['right after its worker', 0],
+    ['after a few files', 0.06],
+    ['half way', 0.5],
+    ['near its end', 0.95],
+  ] as const) {
+    test(when, async ({ page, context, site }) => {
+      await firstVisit(page, site.address);
+      await page.getByLabel('Example trips').selectOption({ label: 'Petrol catamaran, a day out' });
+      await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+      await site.allAnew('The second version.');
+      site.line.deadAfter(1 + Math.floor(share * paths().length));
+      expect(await lookedForNew(page)).toBe('redundant');
+      await expect(page.getByText('A new version is ready.')).toBeHidden();
+      expect(new Set(await versionsShown(page, site))).toEqual(new Set([false]));
+      await cutOff(context, site);
+      await page.goto(site.address);
+      await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+      expect(new Set(await versionsShown(page, site))).toEqual(new Set([false]));
+
+      site.back();
+      await context.setOffline(false);
+      await page.goto(site.address);
+      expect(await lookedForNew(page)).toBe('installed');
+      await page.getByRole('button', { name: 'Use it now' }).click();
+      await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+      await cutOff(context, site);
+      expect(new Set(await versionsShown(page, site))).toEqual(new Set([true]));
+    });
+  }
+});
+
+test('a new version of which a page is still the old one on the host is not taken, nor mixed with the one before', async ({
+  page,
+  site,
+}) => {
+  await firstVisit(page, site.address);
+  await site.allAnew('The second version.');
+  site.leftBehind('/checklists/');
+  expect(await lookedForNew(page)).toBe('redundant');
+  expect(new Set(await versionsShown(page, site))).toEqual(new Set([false]));
+});
+
+test.describe('a first visit that is cut off leaves nothing half, and the next one is whole', () => {
+  for (const answers of [0, 1, 3, 9, 40, 150]) {
+    test(`after ${answers} files`, async ({ page, context, site }) => {
+      site.line.deadAfter(answers);
+      await page.goto(site.address).catch(() => undefined);
+      await expect.poll(() => site.line.dead()).toBe(true);
+      site.back();
+      await firstVisit(page, site.address);
+      await cutOff(context, site);
+      await page.goto(site.address);
+      await page.getByLabel('Example trips').selectOption({ label: 'Petrol catamaran, a day out' });
+      await expect(page.getByRole('heading', { name: 'Home with reserve' })).toBeVisible();
+      await page.goto(new URL('/hire/', site.address).href);
+      await expect(page.getByRole('navigation', { name: 'Parts of the desk' })).toBeVisible();
+    });
+  }
 });

@@ -1,4 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { readChecklist } from '../../src/components/checklist/read-checklist.ts';
+import { parsePosition } from '../../src/components/units/coordinates.ts';
+import { parseDecimal } from '../../src/components/units/decimal.ts';
 import { aboardFromText, aboardText } from '../../src/core/files/aboard-text.ts';
 import { craftFrom } from '../../src/core/files/catalogue.ts';
 import { readDeskFile, writeDeskFile } from '../../src/core/files/desk-file.ts';
@@ -10,6 +13,8 @@ import { runsFromTable } from '../../src/core/files/runs-table.ts';
 import { runsTable } from '../../src/core/files/runs-table-writer.ts';
 import { readSavedFile, savedFileText } from '../../src/core/files/saved-file.ts';
 import { readShareLink, writeShareLink } from '../../src/core/files/share-link.ts';
+import { readStreamPlaces, streamPlacesText } from '../../src/core/files/stream-places-file.ts';
+import { readStreamTable } from '../../src/core/files/stream-table.ts';
 import { tableColumns } from '../../src/core/files/table-columns.ts';
 import { readTideStation } from '../../src/core/files/tide-station-file.ts';
 import { readTripText } from '../../src/core/files/trip-schema.ts';
@@ -84,6 +89,13 @@ const runs = runsTable({
     },
   ],
 });
+const hours = (rate: number) =>
+  Array.from({ length: 13 }, (_, i) => ({ setDeg: 20 * i, rate: rate * Math.abs(i - 6) }));
+const streams = streamPlacesText([
+  { name: 'Gut', lat: 46, lon: -32, firstHour: -6, springs: hours(0.2), neaps: hours(0.1) },
+]);
+const streamTable = `hour,sets,springs,neaps\n${Array.from({ length: 13 }, (_, i) => `${i - 6},${20 * i},${Math.abs(i - 6) / 3},${Math.abs(i - 6) / 6}`).join('\n')}\n`;
+const notRead = { ok: false, problems: [{ code: 'not-read', path: '', message: 'not read' }] } as const;
 const NOW = Date.parse('2026-07-15T12:00:00Z') / 1000;
 
 export const doors: readonly Door[] = [
@@ -151,13 +163,66 @@ export const doors: readonly Door[] = [
     [aboardText(shipped('petrol-day').load.items)],
     (text) => {
       const value = aboardFromText(text);
-      return value
-        ? { ok: true, value }
-        : { ok: false, problems: [{ code: 'not-read', path: '', message: 'not read' }] };
+      return value ? { ok: true, value } : notRead;
     },
     (items) => {
       for (const { mass } of items) if (!(mass > 0 && mass <= 2000)) throw new Error(`${mass} kg`);
     },
   ),
   door('a link', 'text', tripLinks, readShareLink, planned),
+  door('places of a stream', 'json', [streams], readStreamPlaces, (places) => {
+    for (const { springs, neaps } of places) if (springs.length !== neaps.length) throw new Error('hours of one tide');
+  }),
+  door(
+    'a table of streams',
+    'text',
+    [streamTable],
+    (text) =>
+      readStreamTable(text, { hour: 'hour', direction: 'sets', springs: 'springs', neaps: 'neaps', unit: 'kn' }),
+    (places) => {
+      for (const { setDeg, springs } of places.flatMap(({ hours }) => hours)) {
+        if (!(setDeg >= 0 && setDeg <= 360 && springs >= 0 && springs <= 10)) throw new Error(`${springs} m/s`);
+      }
+    },
+  ),
+  door(
+    'a checklist of a page',
+    'json',
+    [file('checklists/before-launch.json')],
+    (text) => {
+      try {
+        return readChecklist(JSON.parse(text));
+      } catch (error) {
+        if (error instanceof SyntaxError) return notRead;
+        throw error;
+      }
+    },
+    ({ sections }) => {
+      if (sections.length === 0) throw new Error('nothing to tick');
+    },
+  ),
+  door(
+    'a position typed',
+    'text',
+    ['46°01.64′N 031°59.4′W', '46.0274, -31.99'],
+    (text) => {
+      const value = parsePosition(text);
+      return value ? { ok: true, value } : notRead;
+    },
+    ({ lat, lon }) => {
+      if (!(Math.abs(lat) <= 90 && Math.abs(lon) <= 180)) throw new Error(`${lat}, ${lon}`);
+    },
+  ),
+  door(
+    'a number typed',
+    'text',
+    ['1.234,5', '12'],
+    (text) => {
+      const value = parseDecimal(text, 'de');
+      return value === undefined ? notRead : { ok: true, value };
+    },
+    (value) => {
+      if (!Number.isFinite(value)) throw new Error(`${value}`);
+    },
+  ),
 ];

@@ -42,7 +42,11 @@ export function readChecklist(value: unknown): Result<Checklist> {
   return { ok: false, problems: found.issues.map(problemOf) };
 }
 
+/** What was given may be long, and is told from its beginning. */
+const LONGEST = 300;
+
 function problemOf(issue: v.BaseIssue<unknown>): Problem {
   const path = v.getDotPath(issue) ?? '';
-  return { code: issue.type, path, message: path ? `${path}: ${issue.message}` : issue.message };
+  const message = `${path}${path && ': '}${issue.message}`.slice(0, LONGEST);
+  return { code: issue.type.replaceAll('_', '-'), path, message };
 }

@@ -22,6 +22,8 @@ const UPGRADES: readonly ((database: IDBPDatabase) => void)[] = [
 
 let opened: Promise<IDBPDatabase> | undefined;
 let held = false;
+/** A request that waits behind another tab's is told nothing, but no device takes this long, ms. */
+const LONG = 4000;
 const hearers = new Set<(held: boolean) => void>();
 
 /**
@@ -50,6 +52,7 @@ async function open(): Promise<IDBPDatabase> {
   const forget = () => {
     opened = undefined;
   };
+  const late = setTimeout(() => setHeld(true), LONG);
   try {
     const database = await openDB(NAME, UPGRADES.length, {
       upgrade(made, oldVersion) {
@@ -68,6 +71,7 @@ async function open(): Promise<IDBPDatabase> {
     forget();
     throw error;
   } finally {
+    clearTimeout(late);
     setHeld(false);
   }
 }

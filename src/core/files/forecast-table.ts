@@ -109,7 +109,7 @@ function offsetOf(zone: string): string {
 
 function numberOf(cell: unknown): number | undefined {
   if (typeof cell === 'number') return Number.isFinite(cell) ? cell : undefined;
-  if (typeof cell !== 'string' || !/^\s*[+-]?\d{1,9}(?:[.,]\d{1,12})?\s*$/.test(cell)) return undefined;
+  if (typeof cell !== 'string' || !/^\s*[+-]?\d{1,9}(?:[.,]\d{1,18})?\s*$/.test(cell)) return undefined;
   return Number(cell.trim().replace(',', '.'));
 }
 

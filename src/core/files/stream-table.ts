@@ -53,7 +53,7 @@ export function readStreamTable(text: string, columns: StreamColumns): Result<re
       const value = read(row.cell(column));
       if (value !== undefined && value >= least && value <= most) return value;
       const given = JSON.stringify(String(row.cell(column) ?? '').slice(0, 40));
-      const message = `Row ${row.number}, ${column}: ${given} is no figure from ${least} to ${most}`;
+      const message = `Row ${row.number}, ${column}: ${given} is no figure from ${least} to ${Math.floor(most * 10) / 10}`;
       problems.push({ code: 'bad-row', path: `rows.${row.number}.${column}`, message });
       return Number.NaN;
     };
@@ -97,7 +97,7 @@ function numberOf(cell: unknown): number | undefined {
           .replace(/^\u2212/, '-')
           .replace(',', '.')
       : '';
-  return /^[+-]?\d{1,9}(?:\.\d{1,12})?$/.test(text) ? Number(text) : undefined;
+  return /^[+-]?\d{1,9}(?:\.\d{1,18})?$/.test(text) ? Number(text) : undefined;
 }
 
 /** "-3", "+2", "HW", "HW-3", "HW +2 h". */

@@ -61,6 +61,13 @@ describe('a table of streams', () => {
     expect(refused(table.replace('-32,02;HW+1', '-320;HW+1'))).toBe('bad-row rows.4.lon');
   });
 
+  it('may have all the decimals that a program writes, and tells limits in a few', () => {
+    const [one] = read(`${head}\nThe Sill;46,01;-32,02;HW;240;1.6666666666666667;0`);
+    expect(one?.hours[0]?.springs).toBeCloseTo((5 / 3) * KNOT, 9);
+    const fast = readStreamTable(`${head}\nThe Sill;46,01;-32,02;HW;240;20;0`, columns);
+    expect(fast.ok ? '' : fast.problems[0]?.message).toContain('"20" is no figure from 0 to 19.4');
+  });
+
   it('has every hour once and no gap', () => {
     expect(refused(table.replace('HW+1', 'HW+2'))).toBe('streams-not-hourly rows.2');
     expect(refused(table.replace('HW+1', 'HW'))).toBe('streams-not-hourly rows.2');
