@@ -15,10 +15,10 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 /** The properties of whole trips and of what is kept of them; those of the parts run with `npm test`. */
 const FILES = {
   trips: ['trip-', 'share-link', 'payload-crew', 'units'].map((name) => `tests/properties/${name}`),
-  readers: ['tests/fuzz/readers'],
+  readers: ['readers', 'storage'].map((name) => `tests/fuzz/${name}`),
 };
 /** At most the sum of what `hold.ts` counts a property as, so that all together get the cases asked for. */
-const PROPERTIES = { trips: 40, readers: 24 };
+const PROPERTIES = { trips: 40, readers: 40 };
 /** Seeds of processes beside each other lie this far apart: no property has a seed of its own as large. */
 const APART = 100_000_007;
 

@@ -340,7 +340,7 @@ const paths = () =>
 /** Some pages: the versions of all of them have to be the same. */
 async function versionsShown(page: Page, site: { address: string }): Promise<boolean[]> {
   const all = paths();
-  const some = [0, 7, 23, 41, 60, all.length - 1].map((i) => all[i % all.length]!);
+  const some = [0, 23, all.length - 1].map((i) => all[i % all.length]!);
   const shown: boolean[] = [];
   for (const path of some) {
     await page.goto(new URL(path, site.address).href);
@@ -350,10 +350,10 @@ async function versionsShown(page: Page, site: { address: string }): Promise<boo
 }
 
 test.describe('a new version that is cut off while it is fetched leaves the one before whole, and comes at the next visit', () => {
-  // The worker itself, a few pages, half of them, all but the last.
+  // All files of a version are fetched twice, which takes a busy machine its time.
+  test.slow();
   for (const [when, share] of [
     ['right after its worker', 0],
-    ['after a few files', 0.06],
     ['half way', 0.5],
     ['near its end', 0.95],
   ] as const) {
@@ -387,6 +387,7 @@ test('a new version of which a page is still the old one on the host is not take
   page,
   site,
 }) => {
+  test.slow();
   await firstVisit(page, site.address);
   await site.allAnew('The second version.');
   site.leftBehind('/checklists/');
@@ -395,6 +396,7 @@ test('a new version of which a page is still the old one on the host is not take
 });
 
 test.describe('a first visit that is cut off leaves nothing half, and the next one is whole', () => {
+  test.slow();
   for (const answers of [0, 1, 3, 9, 40, 150]) {
     test(`after ${answers} files`, async ({ page, context, site }) => {
       site.line.deadAfter(answers);

@@ -11,6 +11,7 @@ import { WorkKeeper } from '../../src/components/trials/work-keeper.ts';
 import { readFuelNote, readHire, readMorning } from '../../src/core/files/desk-file.ts';
 import { readSavedEntry } from '../../src/core/files/saved-file.ts';
 import type { Result } from '../../src/core/units/result.ts';
+import { holds, holdsLater } from '../properties/hold.ts';
 import { shipped } from '../trips.ts';
 import { hostile } from './hostile.ts';
 import { changedJson, changedText } from './mutate.ts';
@@ -38,7 +39,8 @@ const records: readonly [string, unknown, (value: unknown) => Result<unknown>][]
   ['a saved trip', { kind: 'trip', name: 'Day', savedAt: '2026-07-15', trip }, readSavedEntry],
 ];
 
-describe('what the device kept', () => {
+// Machines that do other work meanwhile take their time.
+describe('what the device kept', { timeout: 180_000 }, () => {
   const before = Object.getOwnPropertyDescriptor(globalThis, 'localStorage');
   let kept = '';
 
@@ -56,7 +58,7 @@ describe('what the device kept', () => {
   for (const [name, sound, read] of texts) {
     it(`is read or left alone, however it was damaged: ${name}`, async () => {
       const damaged = fc.oneof(changedJson(sound), changedText(sound));
-      await fc.assert(
+      await holdsLater(
         fc.asyncProperty(damaged, async (text) => {
           kept = text;
           await read();
@@ -73,7 +75,7 @@ describe('what the device kept', () => {
 
   for (const [name, sound, read] of records) {
     it(`is let in or refused with a reason: ${name}`, () => {
-      fc.assert(
+      holds(
         fc.property(changedJson(JSON.stringify(sound)), (text) => {
           const result = read(JSON.parse(text));
           if (!result.ok) expect(result.problems.every(({ code, message }) => code && message)).toBe(true);

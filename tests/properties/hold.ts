@@ -24,16 +24,36 @@ export interface Runs {
  * that was planned in it is kept as a file that `npm run plan` opens.
  */
 export function holds<T extends [unknown, ...unknown[]]>(property: fc.IPropertyWithHooks<T>, usual: Runs): void {
-  const details = fc.check(property, {
-    seed: SEED === undefined ? usual.seed : Number(SEED) + usual.seed,
-    numRuns: Math.max(usual.numRuns, Math.ceil(EACH * (usual.share ?? 1))),
-  });
-  const name = expect.getState().currentTestName ?? 'a property';
-  if (COUNTS) appendFileSync(COUNTS, `${JSON.stringify({ name, cases: details.numRuns, seed: details.seed })}\n`);
+  const details = fc.check(property, parameters(usual));
+  const name = counted(details);
   if (!details.failed) return;
   const trips = tripsIn(property, details.counterexample);
   const opened = filed(name, trips).map((file) => `npm run plan -- ${file}`);
   throw new Error([String(details.errorInstance), ...opened, fc.defaultReportMessage(details)].join('\n'));
+}
+
+/** The same for a property that answers later. */
+export async function holdsLater<T extends [unknown, ...unknown[]]>(
+  property: fc.IAsyncPropertyWithHooks<T>,
+  usual: Runs,
+): Promise<void> {
+  const details = await fc.check(property, parameters(usual));
+  counted(details);
+  if (details.failed) throw new Error(`${String(details.errorInstance)}\n${fc.defaultReportMessage(details)}`);
+}
+
+function parameters({ seed, numRuns, share = 1 }: Runs): { seed: number; numRuns: number } {
+  return {
+    seed: SEED === undefined ? seed : Number(SEED) + seed,
+    numRuns: Math.max(numRuns, Math.ceil(EACH * share)),
+  };
+}
+
+/** Tells how many cases were held; the name of the property. */
+function counted({ numRuns, seed }: { numRuns: number; seed: number }): string {
+  const name = expect.getState().currentTestName ?? 'a property';
+  if (COUNTS) appendFileSync(COUNTS, `${JSON.stringify({ name, cases: numRuns, seed })}\n`);
+  return name;
 }
 
 /** The trips that are planned when the case is tried once more. */
