@@ -11,7 +11,7 @@ import { ELECTRIC_BOATS, PETROL_BOATS, recordOf } from './records.ts';
 import { FROM, usableOf, waters } from './usefulness.ts';
 
 /** One made-up trip of a boat that somebody measured. */
-export interface SeededTrip {
+interface SeededTrip {
   readonly point: MeasuredPoint;
   /** What the trip takes by the measured consumption, over what it may take with the reserve whole: above 1 it is unsafe. */
   readonly takes: number;
@@ -66,7 +66,7 @@ function seeded(seed: number): () => number {
  * measured at below full throttle, with a reserve of a third or a fifth. How long a trip is follows from what it is to
  * take, by the measured consumption and plain geometry; the method has no part in it.
  */
-export function seededTrips(): readonly SeededTrip[] {
+function seededTrips(): readonly SeededTrip[] {
   const random = seeded(SEED);
   const boats = [...PETROL_BOATS, ...ELECTRIC_BOATS];
   return Array.from({ length: TRIPS }, (_, i): SeededTrip => {
@@ -99,14 +99,14 @@ function overGround(speed: number, courseDeg: number, stream: Stream | undefined
 }
 
 /** The boat calibrated with what was read at other speeds than this point's. */
-export function calibratedWithout(point: MeasuredPoint): Craft {
+function calibratedWithout(point: MeasuredPoint): Craft {
   const craft = loadedAsMeasured(recordOf(point.check));
   const others = pointsOf(point.check).filter(({ speed }) => speed !== point.speed);
   const trials = trialsOf(craft, others);
   return calibrated(craft, trials, fitTrials(trials));
 }
 
-export function answerTo({ point, reserve, headingDeg, stream, distance }: SeededTrip, craft: Craft): Verdict {
+function answerTo({ point, reserve, headingDeg, stream, distance }: SeededTrip, craft: Craft): Verdict {
   const trip: Trip = {
     version: 1,
     craft,

@@ -31,7 +31,7 @@ export function plotted(rows: readonly Figures[]) {
 }
 
 /** 1, 2 and 5 of every power of ten between the ends. */
-function ticksBetween(low: number, high: number): readonly number[] {
+export function ticksBetween(low: number, high: number): readonly number[] {
   const ticks: number[] = [];
   for (let power = Math.floor(Math.log10(low)); power <= Math.log10(high); power++) {
     for (const step of [1, 2, 5]) {

@@ -6,6 +6,8 @@ import { steady, type Weather } from './steady.ts';
 const SLOWEST = 1.2;
 const FASTEST = 15;
 const SCAN = 0.5;
+/** Volume Froude number well past the hump. */
+const BEYOND_HUMP = 3;
 
 /**
  * Speed through the water (m/s) with the least use per metre over the ground, among speeds the drive holds.
@@ -20,11 +22,16 @@ export function bestSpeed(
   onPlane: boolean,
 ): number | undefined {
   const from = onPlane ? speedAtFroude(boat, afloat, PLANING_FROUDE) : SLOWEST;
+  const beyondHump = speedAtFroude(boat, afloat, BEYOND_HUMP);
+  let tooFast = Infinity;
   const cost = (speed: number): number => {
     const ground = overGround(speed);
-    if (ground <= 0) return Infinity;
+    if (ground <= 0 || speed >= tooFast) return Infinity;
     const now = steady(boat, afloat, speed, weather);
-    return marginOf(boat, afloat, now.drive) >= 1 ? now.flow / ground : Infinity;
+    if (marginOf(boat, afloat, now.drive) >= 1) return now.flow / ground;
+    // Past the hump more speed always asks more: what is not held there is not held any faster.
+    if (speed >= beyondHump) tooFast = speed;
+    return Infinity;
   };
   let best = from;
   let least = cost(from);
