@@ -54,9 +54,8 @@ export function page(run: Run): string {
 Do the tests notice when the core is wrong? \`npm run mutation\` changes \`src/core\` in one small place at a time (a sign, a
 bound of a comparison, a condition, a number, a statement, a branch, a call) and runs the tests that reach the place: the
 test file of the same name first, then the quickest, up to ${budgetS} s of processor time. Tests beyond that are not asked, so
-the figure is a lower bound. Types and texts for people are left
-alone; tests of files and commands and those with damaged files are not asked either. Written by
-\`npm run mutation -- --write\`.
+the figure is a lower bound. Types and texts for people are left alone; tests of files and commands and those with damaged
+files are not asked either. Written by \`npm run mutation -- --write\`.
 
 **${scoreText(run)}.**
 ${excused.length > 0 ? `\nWithout the ${excused.length} that no test can or need notice (reasons below): ${percent(score(without).share)}.\n` : ''}
