@@ -7,12 +7,15 @@ const NEAR = '600px';
 /** Loads the parts of the planner as they come near the window; parts that failed are tried again when shown again. */
 export class PartLoader implements ReactiveController {
   readonly #host: ReactiveControllerHost;
+  readonly #loaded: (part: Part) => void;
   readonly #asked = new Set<Part>();
   readonly failed = new Set<Part>();
   #watch: IntersectionObserver | undefined;
 
-  constructor(host: ReactiveControllerHost) {
+  /** `loaded` hears of each part that came. */
+  constructor(host: ReactiveControllerHost, loaded: (part: Part) => void) {
     this.#host = host;
+    this.#loaded = loaded;
     host.addController(this);
   }
 
@@ -45,6 +48,7 @@ export class PartLoader implements ReactiveController {
     if (this.#asked.has(part)) return;
     this.#asked.add(part);
     const loaded = await loadPart(part);
+    if (loaded) this.#loaded(part);
     if (!loaded) {
       this.#asked.delete(part);
       this.failed.add(part);

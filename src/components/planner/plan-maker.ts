@@ -46,6 +46,7 @@ export class PlanMaker implements ReactiveController {
   #slow: SlowFigures | undefined;
   #made = 0;
   #connected = false;
+  #curveShown = false;
 
   /** `told` hears of each settled plan, or of its absence. */
   constructor(host: ReactiveControllerHost, told: (plan: Plan | undefined) => void) {
@@ -95,24 +96,36 @@ export class PlanMaker implements ReactiveController {
     this.#timer = setTimeout(() => void this.#goOn(made), REST);
   }
 
-  /** The curve and the slower figures of the trip that was made last. */
-  async #goOn(made: number): Promise<void> {
+  /** Somebody comes near the curve: from here on it goes with the trip. */
+  async showCurve(): Promise<void> {
+    this.#curveShown = true;
+    // Until the slower figures are due; they bring it along.
+    if (!this.settled) return;
+    await this.#loadSlow();
+    if (this.settled && this.#connected) this.#renewCurve();
+  }
+
+  async #loadSlow(): Promise<void> {
     try {
       this.#slow ??= await import('./slow-figures.ts');
       this.slowFailed = false;
     } catch {
       this.slowFailed = true;
     }
-    const { planInSteps, tripCurve } = this.#slow ?? {};
+  }
+
+  /** The curve and the slower figures of the trip that was made last. */
+  async #goOn(made: number): Promise<void> {
+    await this.#loadSlow();
     const trip = this.#trip;
     // Meanwhile another change may have come, or the element may have gone.
     if (made !== this.#made || !trip || !this.#connected) return;
-    if (!planInSteps || !tripCurve) {
+    if (!this.#slow) {
       this.#settle(quickPlan(trip, this.#waters));
       return;
     }
-    this.#renewCurve(trip, tripCurve);
-    const steps = planInSteps(trip, this.#waters);
+    this.#renewCurve();
+    const steps = this.#slow.planInSteps(trip, this.#waters);
     this.#timer = setTimeout(() => this.#step(steps));
   }
 
@@ -212,12 +225,14 @@ export class PlanMaker implements ReactiveController {
   }
 
   /** The curve does not depend on the route, so a dragged waypoint leaves it alone. */
-  #renewCurve(trip: Trip, tripCurve: SlowFigures['tripCurve']): void {
+  #renewCurve(): void {
+    const trip = this.#trip;
+    if (!this.#curveShown || !trip || !this.#slow) return;
     const { water, batteryTemperatureC } = trip.conditions;
     const now = [trip.craft, trip.load, water, batteryTemperatureC];
     if (now.every((part, i) => part === this.#curveFor[i])) return;
     this.#curveFor = now;
-    this.curve = tripCurve(trip);
+    this.curve = this.#slow.tripCurve(trip);
     this.#host.requestUpdate();
   }
 }

@@ -1,40 +1,34 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
-import type { Fleet } from '../../core/hire/shapes.ts';
-import type { Route, WatersFile } from '../../core/route/shapes.ts';
-import type { BoatProfile } from '../../core/trials/shapes.ts';
-import type { Plan, Policy, Trip, Verdict } from '../../core/trip/shapes.ts';
+import type { WatersFile } from '../../core/route/shapes.ts';
+import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { Result } from '../../core/units/result.ts';
-import type { FixWanted } from '../answer/answer.ts';
-import { FormElement } from '../host/form-element.ts';
 import '../answer/answer.ts';
 import '../fuel-bar/fuel-bar.ts';
 import { undoKey } from '../route-map/map-keys.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
-import type { AssumptionWanted } from '../trip-details/trip-details.ts';
-import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
-import { verdictWords } from '../words/en.ts';
-import { answerWords } from '../words/en-answer.ts';
+import { turn } from '../turn.ts';
+import { type Measures, measuresFor } from '../units/measures.ts';
 import { hostWords } from '../words/en-host.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
 import { answerColumn } from './answer-column.ts';
 import { Cards } from './cards.ts';
-import { SHIPPED_WATERS } from './fetch-waters.ts';
 import { firstDraft } from './first-trip.ts';
 import { HostSide } from './host-side.ts';
 import { LocalWaters } from './local-waters.ts';
-import { mended } from './mended.ts';
+import { MeasuredBoat } from './measured-boat.ts';
 import { notes } from './notes.ts';
-import { fetchProfile } from './open-file.ts';
 import { PartLoader } from './part-loader.ts';
 import type { Part } from './parts.ts';
 import { PlanMaker } from './plan-maker.ts';
+import { PlanTeller } from './plan-teller.ts';
 import { plannerStyles } from './planner.styles.ts';
 import { tellPage } from './planner-events.ts';
+import { PlannerSettings } from './planner-settings.ts';
 import { questionCards } from './question-cards.ts';
-import { ASSUMED_IN } from './shown.ts';
+import { Stages } from './stages.ts';
 import { TripEdits } from './trip-edits.ts';
 import { TripOnScreen } from './trip-on-screen.ts';
 import { tripText } from './trip-text.ts';
@@ -42,7 +36,7 @@ import { type StepWanted, type TripPicked, UNITS, type UnitsPicked } from './tri
 import { typesText } from './types-text.ts';
 import { whenIdle } from './when-idle.ts';
 import { wideCards } from './wide-cards.ts';
-import { withProfile } from './with-profile.ts';
+import { Wishes } from './wishes.ts';
 
 /**
  * @summary Plans a trip of a small power boat: boat, load, route and conditions in; range, reserve, safe payload and a
@@ -83,55 +77,23 @@ import { withProfile } from './with-profile.ts';
  * @cssprop --homeleg-font - family of fonts
  * @cssprop --homeleg-map-height - height of the map
  */
-export class Planner extends FormElement {
+export class Planner extends PlannerSettings {
   static override styles = [tokens, controls, plannerStyles];
-
-  /** Units shown: nautical, metric or imperial. */
-  @property() units: UnitSystem = 'nautical';
-  /** "haven" for the invented waters, an address of a GeoJSON file, or "none". */
-  @property() waters: string = SHIPPED_WATERS;
-  /** Address of map pictures with {z}, {x}, {y}; loaded only once the user asks for them or this is set. */
-  @property() tiles = '';
-  /** Who made the map pictures, as their terms want it shown. */
-  @property({ attribute: 'tiles-attribution' }) tilesAttribution = '';
-  /** Address of a forecast of wind with {lat} and {lon}, and {from} and {to} if it wants them; asked only at a press. */
-  @property({ attribute: 'forecast-source' }) forecastSource = '';
-  /** Where the map begins, as "latitude, longitude"; without it, at the waters or the route. */
-  @property() center = '';
-  /** How close the map begins, 2 to 18. */
-  @property({ type: Number }) zoom: number | undefined;
-  /** Address of a boat profile: the measured boat to plan with. */
-  @property() profile = '';
-  /** The boat to begin with: one of the fleet, a hull of the catalogue, or hull, engine and store of it. */
-  @property() boat = '';
-  /** Address of a fleet file: the boats offered. */
-  @property() fleet = '';
-  /** The fleet as an object, in place of `fleet`. */
-  @property({ attribute: false }) fleetFile: Fleet | undefined;
-  /** A reserve that is kept whatever the user chooses: "thirds", "25 %" or "30 min". */
-  @property() reserve = '';
-  /** "light" or "dark"; without it as the page. */
-  @property({ reflect: true }) theme = '';
-  /** Tells of each size by homeleg-size, and a page round this one's frame of the height needed, by a message. */
-  @property({ type: Boolean, attribute: 'tell-size' }) tellSize = false;
-  /** Under which name the device keeps what was entered; "none" keeps nothing. */
-  @property() keep = 'homeleg-trip';
-  /** Rules and limits of the host; they tighten the user's own. */
-  @property({ attribute: false }) tighten: Partial<Policy> = {};
-  /** Local waters as an object, in place of `waters`. */
-  @property({ attribute: false }) watersFile: WatersFile | undefined;
 
   readonly #screen: TripOnScreen;
   readonly #edits: TripEdits;
   readonly #maker = new PlanMaker(this, (plan) => this.#told(plan));
   readonly #waters = new LocalWaters(this);
-  readonly #parts = new PartLoader(this);
+  readonly #parts = new PartLoader(this, (part) => {
+    if (part === 'curve') void this.#maker.showCurve();
+  });
   readonly #cards = new Cards(this, this.#parts);
   readonly #page: HostSide;
-  #route: Route | undefined;
+  readonly #boat: MeasuredBoat;
+  readonly #wishes: Wishes;
+  readonly #teller = new PlanTeller(this);
+  readonly #stages = new Stages(this, 2);
   #measures: Measures = measuresFor('nautical', 'en');
-  #verdict: Verdict | undefined;
-  #announcement = '';
   #watersGiven: readonly unknown[] = [];
   /** What the plan was made of. */
   #made: readonly unknown[] = [];
@@ -145,6 +107,8 @@ export class Planner extends FormElement {
     });
     this.#edits = new TripEdits(this.#screen);
     this.#page = new HostSide(this, this.#screen);
+    this.#boat = new MeasuredBoat(this.#screen, this.#cards);
+    this.#wishes = new Wishes(this, this.#screen, this.#cards);
     this.addEventListener('keydown', (event) => this.#stepKeys(event));
   }
 
@@ -207,11 +171,27 @@ export class Planner extends FormElement {
     void this.#cards.show('route');
   }
 
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) {
+      // The first figure that a page writes takes the browser a while: in a turn of its own, as the first picture.
+      await turn();
+      measuresFor('nautical', this.language).show('mass', 0);
+      await turn();
+    }
+    await super.scheduleUpdate();
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const settled = await super.getUpdateComplete();
+    await this.#stages.whole();
+    return settled && super.getUpdateComplete();
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (this.#measures.system !== this.units || this.#measures.lang !== this.language) {
       this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'nautical', this.language);
     }
-    if (changed.has('profile')) void this.#fetchProfile();
+    if (changed.has('profile')) void this.#boat.fetch(this.profile);
     const given = [this.waters, this.watersFile ?? this.#page.waters] as const;
     if (given.some((part, i) => part !== this.#watersGiven[i])) {
       this.#watersGiven = given;
@@ -272,19 +252,23 @@ export class Planner extends FormElement {
           ${questionCards({ ...shared, map: { tiles, tilesAttribution, center, zoom }, forecastSource, tighten, boats: this.#page.boats() })}
         </div>
         <div class="tells" id="answer">
-          ${answerColumn({
-            trip,
-            maker: this.#maker,
-            measures: this.#measures,
-            announcement: this.#announcement,
-            fixWanted: this.#fixWanted,
-            assumptionWanted: this.#assumptionWanted,
-          })}
+          ${
+            this.#stages.shows(1)
+              ? answerColumn({
+                  trip,
+                  maker: this.#maker,
+                  measures: this.#measures,
+                  announcement: this.#teller.announcement,
+                  fixWanted: this.#wishes.fixWanted,
+                  assumptionWanted: this.#wishes.assumptionWanted,
+                })
+              : nothing
+          }
         </div>
-        ${wideCards({ ...shared, prepared: this.#preparedTrip })}
+        ${this.#stages.shows(2) ? wideCards({ ...shared, prepared: this.#preparedTrip }) : nothing}
         ${
           this.plan
-            ? html`<a class="strip" part="strip" href="#answer" @click=${this.#toAnswer}>
+            ? html`<a class="strip" part="strip" href="#answer" @click=${this.#wishes.toAnswer}>
                 <homeleg-answer compact .plan=${this.plan} .measures=${this.#measures}></homeleg-answer>
               </a>`
             : nothing
@@ -306,22 +290,10 @@ export class Planner extends FormElement {
   }
 
   #told(plan: Plan | undefined): void {
-    const before = this.#verdict;
-    this.#verdict = plan?.verdict;
     // What is printed with a plan is there before somebody prints it.
     if (plan) whenIdle(() => this.#parts.load('further').then(() => this.#parts.load('passage')));
-    if (plan) {
-      const left = this.#measures.show('amount', plan.left.median, plan.store);
-      this.#announcement = this.say(() => answerWords.announced(verdictWords[plan.verdict], left));
-    } else {
-      this.#announcement = '';
-    }
+    this.say(() => this.#teller.tell(this.#effective(this.trip), plan, this.#measures));
     this.requestUpdate();
-    const trip = this.#effective(this.trip);
-    tellPage(this, 'homeleg-plan', { trip, plan });
-    if (this.#route !== trip.route) tellPage(this, 'homeleg-route', { route: trip.route });
-    this.#route = trip.route;
-    if (before !== this.#verdict) tellPage(this, 'homeleg-verdict', { verdict: this.#verdict, before });
   }
 
   #tripSaved(): void {
@@ -334,60 +306,15 @@ export class Planner extends FormElement {
 
   #tripPicked({ detail }: TripPicked): void {
     if ('refused' in detail) this.#screen.tell(detail.refused);
-    else if ('profile' in detail) this.#useProfile(detail.profile);
+    else if ('profile' in detail) this.#boat.use(detail.profile);
     else this.#screen.replace({ trip: detail.trip, origin: {} }, words.opened(detail.name));
   }
 
   /** A saved trip as this page would plan it. */
   readonly #preparedTrip = (trip: Trip): Trip | undefined => this.#maker.measuredTrip(this.#effective(trip));
 
-  #useProfile(profile: BoatProfile): void {
-    const trip = withProfile(this.trip, profile);
-    this.#screen.replace({ trip, origin: {} }, words.boatOpened(profile.name));
-    this.#cards.open('boat');
-  }
-
-  async #fetchProfile(): Promise<void> {
-    const address = this.profile;
-    if (!address) return;
-    await this.#screen.restored;
-    const read = await fetchProfile(address);
-    if (address !== this.profile) return;
-    if (!read.ok) {
-      const why = read.problems.slice(0, 3).map((problem) => `${problem.message}.`);
-      this.#screen.tell([words.profileFailed, ...why].join(' '));
-    }
-    // The one the device kept is not loaded again over what was changed since.
-    else if (JSON.stringify(read.value.trials) !== JSON.stringify(this.trip.trials)) this.#useProfile(read.value);
-  }
-
   #freshWanted(): void {
     this.#screen.replace(firstDraft(), words.cleared);
-  }
-
-  readonly #fixWanted = ({ detail }: FixWanted): void => {
-    const change = mended(this.trip, detail.fix, detail.reason);
-    if (change.trip) this.#screen.change(change.trip);
-    else if (detail.fix.code === 'draw-round') void this.#takeRound(detail.reason.legs);
-    else if (change.card) void this.#cards.show(change.card);
-  };
-
-  async #takeRound(legs: readonly number[] | undefined): Promise<void> {
-    await this.#cards.show('route');
-    await customElements.whenDefined('homeleg-waypoint-table');
-    const table = this.renderRoot.querySelector('homeleg-waypoint-table');
-    await table?.updateComplete;
-    table?.takeRound(legs);
-  }
-
-  readonly #assumptionWanted = ({ detail }: AssumptionWanted): void => {
-    void this.#cards.show(ASSUMED_IN[detail.code] ?? 'kept');
-  };
-
-  #toAnswer(event: Event): void {
-    // The fragment would look for the answer in the page, not in this element.
-    event.preventDefault();
-    this.renderRoot.querySelector('#answer')?.scrollIntoView({ block: 'start' });
   }
 }
 

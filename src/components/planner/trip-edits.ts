@@ -19,11 +19,17 @@ import { seated } from './seated.ts';
 import type { TripOnScreen } from './trip-on-screen.ts';
 import { withBoat } from './with-boat.ts';
 
+/** So many times as long as a plan and its picture took is the hand's own, as long as it moves; and at most this, ms. */
+const HAND = 3;
+const LONGEST_REST = 600;
+
 /** What the parts of the planner report as edited, made a changed trip: one listener per event. */
 export class TripEdits {
   readonly #screen: TripOnScreen;
   /** The route under a finger that goes on moving. */
   #moving: RouteEdited['detail']['waypoints'] | undefined;
+  /** When the next plan of a moving route is due. */
+  #rested = 0;
 
   constructor(screen: TripOnScreen) {
     this.#screen = screen;
@@ -40,13 +46,22 @@ export class TripEdits {
     // The map has drawn it already: the picture goes before what the plan says of it, and of several moves the last.
     const waits = this.#moving !== undefined;
     this.#moving = waypoints;
-    if (!waits) void afterPicture().then(() => this.#moved());
+    if (!waits) void this.#follow();
   };
 
-  #moved(): void {
+  /** Plans under a moving hand: each once the hand had time for itself, in which only the line moves. */
+  async #follow(): Promise<void> {
+    await afterPicture();
+    const rest = this.#rested - performance.now();
+    if (rest > 0) await new Promise((done) => setTimeout(done, rest));
     const waypoints = this.#moving;
     this.#moving = undefined;
-    if (waypoints) this.#routeDrawn(waypoints);
+    if (!waypoints) return;
+    const from = performance.now();
+    this.#routeDrawn(waypoints);
+    await afterPicture();
+    const now = performance.now();
+    this.#rested = now + Math.min(HAND * (now - from), LONGEST_REST);
   }
 
   #routeDrawn(waypoints: RouteEdited['detail']['waypoints']): void {
