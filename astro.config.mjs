@@ -5,6 +5,7 @@ import { build } from 'vite';
 import { elementsManifest } from './scripts/package/manifest.ts';
 import { builtIn, thirdPartyNotices } from './scripts/package/notices.ts';
 import { finishSite } from './scripts/site/finish.ts';
+import { EVERY_PAGE, SITE_ELEMENTS, sharedParts } from './scripts/site/shared-parts.ts';
 
 /** Where the site will stand; search engines and previews need whole addresses. */
 const site = process.env.HOMELEG_SITE || 'http://localhost:4321';
@@ -46,6 +47,14 @@ export default defineConfig({
   compressHTML: true,
   // Small scripts and sheets stay files, so that a host's strict content policy needs no exceptions.
   build: { inlineStylesheets: 'never', format: 'directory' },
-  vite: { build: { assetsInlineLimit: 0 }, worker: { format: 'es' } },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    worker: { format: 'es' },
+    environments: {
+      client: {
+        build: { rolldownOptions: { output: { codeSplitting: { groups: sharedParts(SITE_ELEMENTS, EVERY_PAGE) } } } },
+      },
+    },
+  },
   devToolbar: { enabled: false },
 });

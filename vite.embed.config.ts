@@ -1,6 +1,7 @@
 import { defineConfig } from 'vite';
 import { ownTags } from './scripts/embed/own-tags.ts';
 import { publishedElements } from './scripts/package/published.ts';
+import { sharedParts } from './scripts/site/shared-parts.ts';
 import { VERSION } from './src/components/version.ts';
 
 /** The elements for other sites: one small file per element to load, and the parts it asks for when they are shown. */
@@ -16,7 +17,17 @@ export default defineConfig({
     modulePreload: false,
     rolldownOptions: {
       input: Object.fromEntries(publishedElements().map(({ name, define }) => [name, define])),
-      output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' },
+      output: {
+        entryFileNames: '[name].js',
+        chunkFileNames: 'parts/[name]-[hash].js',
+        codeSplitting: {
+          groups: sharedParts([
+            ...publishedElements().map(({ name }) => `${name}/${name}`),
+            'route-map/route-map',
+            'waters-editor/fleet-editor',
+          ]),
+        },
+      },
     },
   },
 });
