@@ -173,9 +173,7 @@ export class Planner extends PlannerSettings {
 
   protected override async scheduleUpdate(): Promise<void> {
     if (!this.hasUpdated) {
-      // The first figure that a page writes takes the browser a while: in a turn of its own, as the first picture.
-      await turn();
-      measuresFor('nautical', this.language).show('mass', 0);
+      // Coming to life is one turn, the first picture the next.
       await turn();
     }
     await super.scheduleUpdate();
