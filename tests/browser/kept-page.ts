@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 
 /** A file of the site that opens no storage: a place to lay something into it before a page does. */
-export const QUIET = '/favicon.svg';
+const QUIET = '/favicon.svg';
 
 /** Object stores of the database as each version had them. */
 const STORES: readonly (readonly [string, IDBObjectStoreParameters?][])[] = [
@@ -11,7 +11,7 @@ const STORES: readonly (readonly [string, IDBObjectStoreParameters?][])[] = [
 ];
 export const NOW = STORES.length;
 
-export interface Laid {
+interface Laid {
   readonly store: string;
   /** Where the store has no name of its own in the record. */
   readonly key?: string;
