@@ -2036,6 +2036,8 @@ export const words: Catalogue = {
     print: 'Drucken',
     clear: 'Nächster Mieter',
     demo: 'Boote, Plaketten und Routen hier sind erfunden. Ein Verleih führt seine eigenen.',
+    answers: (name, until) => `Für Boote, Plaketten und Routen steht ${name} ein, bis ${until}.`,
+    noFleet: 'Die Boote dieses Verleihs sind nicht da; deshalb lässt sich nichts prüfen.',
     noWaters: 'Ohne feste Route hat niemand Land, Tiefe und Grenzen geprüft.',
   },
 

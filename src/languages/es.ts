@@ -1557,6 +1557,8 @@ export const words: Catalogue = {
     print: 'Imprimir',
     clear: 'Siguiente cliente',
     demo: 'Barcos, placas y rutas son aquí inventados. Cada puesto de alquiler pone los suyos.',
+    answers: (name, until) => `${name} responde de los barcos, las placas y las rutas, hasta el ${until}.`,
+    noFleet: 'Los barcos de este alquiler no están aquí; por eso no se puede comprobar nada.',
     noWaters: 'Sin ruta fija nadie ha comprobado tierra, profundidad ni límites.',
   },
   deskWords: {

@@ -1903,6 +1903,8 @@ export const words: Catalogue = {
     print: 'Imprimer',
     clear: 'Locataire suivant',
     demo: 'Bateaux, plaques et routes sont ici inventés. Un comptoir met les siens.',
+    answers: (name, until) => `${name} répond des bateaux, des plaques et des routes, jusqu’au ${until}.`,
+    noFleet: 'Les bateaux de ce loueur ne sont pas là : rien ne peut être vérifié.',
     noWaters: 'Sans route fixée, personne n’a vérifié terre, profondeur et limites.',
   },
   deskWords: {

@@ -15,6 +15,7 @@ const plain: HostGiven = {
   fleet: '',
   fleetFile: undefined,
   inline: '',
+  boats: undefined,
 };
 const DAY = '2026-06-01';
 const take = (given: Partial<HostGiven>, today = DAY) => takeGiven({ ...plain, ...given }, today);

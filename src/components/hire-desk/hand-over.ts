@@ -4,6 +4,7 @@ import { type Fleet, HANDOVER, type HandoverPoint, type Hire } from '../../core/
 import type { Trip } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { tellTrip } from '../planner/planner-events.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
@@ -80,7 +81,7 @@ export class HandOver extends SpeakingElement {
                 ${PAPERS.map((paper) => html`<option value=${paper} .selected=${paper === this.paper}>${paper}</option>`)}
               </select>
             </label>
-            <button type="button" @click=${() => printOn(this.paper)}>${words.print}</button>
+            <button type="button" @click=${this.#printPressed}>${words.print}</button>
           </div>
           <homeleg-slip-sheet
             .hire=${hire}
@@ -91,6 +92,11 @@ export class HandOver extends SpeakingElement {
         </section>
       </div>
     `;
+  }
+
+  #printPressed(): void {
+    tellTrip(this, this.hire.trip, 'print');
+    printOn(this.paper);
   }
 
   #leftLine(): string {

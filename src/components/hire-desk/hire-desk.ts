@@ -42,6 +42,7 @@ type View = (typeof VIEWS)[number];
 /**
  * @summary A hire desk: the morning, the check, the slip and handover, who is out and late, the day's log. All of it stays
  * in this browser and works without a network.
+ * @fires {TripEvent} homeleg-trip - a hirer's trip was handed on: by the code on the slip, or printed
  */
 export class HireDesk extends SpeakingElement {
   static override styles = [tokens, controls, deskFormStyles, hireDeskStyles];

@@ -5,6 +5,7 @@ import type { Trip } from '../../core/trip/shapes.ts';
 import { verdictMark } from '../answer/verdict-mark.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { tellTrip } from '../planner/planner-events.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
@@ -26,6 +27,8 @@ export class SlipSheet extends SpeakingElement {
 
   @state() private code: SlipCode | undefined;
   #visit = 0;
+  /** The hire whose code the page was told of. */
+  #told = '';
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('hire') || changed.has('fleet') || changed.has('measures')) void this.#makeCode();
@@ -38,7 +41,11 @@ export class SlipSheet extends SpeakingElement {
     const offset = offsetAt(hire.leftAt ?? hire.checkedAt);
     const code = await slipCode({ hire, fleet, measures, measured, planner, offset, onLine: navigator.onLine });
     // Another slip may have come meanwhile.
-    if (visit === this.#visit) this.code = code;
+    if (visit !== this.#visit) return;
+    this.code = code;
+    if (this.#told === hire.id || !qrCode(code.content)) return;
+    this.#told = hire.id;
+    tellTrip(this, hire.trip, 'code');
   }
 
   override render() {

@@ -38,12 +38,15 @@ export interface HostGiven {
   readonly fleetFile: unknown;
   /** Text of a JSON script inside. */
   readonly inline: string;
+  /** The boats of an element that knows no others, where the page brings no fleet. */
+  readonly boats: readonly HireBoat[] | undefined;
 }
 
 /** The same, read; what could not be read is among the problems. */
 export interface HostTaken {
   readonly problems: readonly HostProblem[];
   readonly boats: readonly HostBoat[];
+  readonly fleet: Fleet | undefined;
   /** The boat asked for. */
   readonly boat: HostBoat | undefined;
   readonly reserve: ReserveRule | undefined;
@@ -66,11 +69,12 @@ export async function takeGiven(given: HostGiven, today: string): Promise<HostTa
   const fleet = await fleetOf(given, inline.fleet, today, wrong);
   const rule = reserveRule(given.reserve);
   if (given.reserve !== '' && !rule) wrong('reserve', words.reserve(given.reserve));
-  const boats = (fleet?.boats ?? []).map(hostBoat);
+  const boats = (fleet?.boats ?? given.boats ?? []).map(hostBoat);
   return {
     problems,
     boats,
-    boat: boatOf(given.boat, boats, wrong),
+    fleet,
+    boat: boatOf(given.boat, boats, given.boats ? [] : hulls, wrong),
     reserve: rule,
     trip: inline.trip === undefined ? undefined : read('script', readDraft(inline.trip), wrong),
     waters: inline.waters === undefined ? undefined : read('script', readWaters(inline.waters), wrong),
@@ -136,19 +140,24 @@ function hostBoat(boat: HireBoat): HostBoat {
 }
 
 /** A boat of the fleet; or a hull of the catalogue, with an engine and a store if they are named too. */
-function boatOf(id: string, boats: readonly HostBoat[], wrong: Wrong): HostBoat | undefined {
+function boatOf(
+  id: string,
+  boats: readonly HostBoat[],
+  shippedHulls: typeof hulls,
+  wrong: Wrong,
+): HostBoat | undefined {
   if (id === '') return undefined;
   const hired = boats.find((boat) => boat.id === id);
   if (hired) return hired;
   const [hullId, engineId, storeId] = id.split(/\s+/);
-  const shipped = hulls.find((each) => each.id === hullId);
+  const shipped = shippedHulls.find((each) => each.id === hullId);
   const named = engines.some((each) => each.id === engineId) && stores.some((each) => each.id === storeId);
   if (shipped && (named || !engineId)) {
     const { drive, store } = firstSetups(shipped.hull)[0]!;
     const craft = named ? craftFrom(shipped.id, engineId!, storeId!) : { hull: shipped.hull, drive, store };
     return { id, name: shipped.hull.name, craft };
   }
-  const known = [...boats, ...hulls].map((each) => each.id);
+  const known = [...boats, ...shippedHulls].map((each) => each.id);
   wrong('boat', words.noBoat(id, known.join(', ')));
   return undefined;
 }

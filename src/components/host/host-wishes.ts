@@ -15,7 +15,11 @@ const PLAIN: HostGiven = {
   fleet: '',
   fleetFile: undefined,
   inline: '',
+  boats: undefined,
 };
+
+/** What an element hands on of itself; only those with boats of their own name these. */
+export type Wished = Omit<HostGiven, 'inline' | 'boats'> & Partial<Pick<HostGiven, 'boats'>>;
 
 /**
  * What the page wishes by attributes and by a JSON script inside the element. What reads them is loaded only where a
@@ -25,7 +29,9 @@ export class HostWishes {
   readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #problems: HostProblems;
   readonly #taken: (taken: HostTaken, before: HostGiven) => void;
-  #given = PLAIN;
+  /** What holds where a page wishes nothing. */
+  readonly #usual: HostGiven;
+  #given: HostGiven;
   #visit = 0;
   boats: readonly HostBoat[] = [];
 
@@ -33,19 +39,22 @@ export class HostWishes {
     host: ReactiveControllerHost & HTMLElement,
     problems: HostProblems,
     taken: (taken: HostTaken, before: HostGiven) => void,
+    usual: Partial<HostGiven> = {},
   ) {
     this.#host = host;
     this.#problems = problems;
     this.#taken = taken;
+    this.#usual = { ...PLAIN, ...usual };
+    this.#given = this.#usual;
   }
 
   /** Looks again; nothing happens while nothing changed. */
-  async look(now: Omit<HostGiven, 'inline'>): Promise<void> {
+  async look(now: Wished): Promise<void> {
     // Read one by one: accessors of an element do not spread.
-    const { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile } = now;
+    const { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile, boats } = now;
     // An attribute taken away leaves null.
     const given: HostGiven = {
-      units: units ?? PLAIN.units,
+      units: units ?? this.#usual.units,
       theme: theme ?? '',
       center: center ?? '',
       zoom: zoom ?? undefined,
@@ -55,6 +64,7 @@ export class HostWishes {
       fleet: fleet ?? '',
       fleetFile,
       inline: inlineJson(this.#host),
+      boats,
     };
     const before = this.#given;
     if (sameWishes(given, before)) return;
@@ -70,7 +80,7 @@ export class HostWishes {
 }
 
 /** Text of the first JSON script that is a child; a host's content policy lets it be, as it is no program. */
-function inlineJson(host: HTMLElement): string {
+export function inlineJson(host: HTMLElement): string {
   return host.querySelector(':scope > script[type="application/json"]')?.textContent ?? '';
 }
 

@@ -128,7 +128,7 @@ export class PayloadPlot extends SpeakingElement {
       <p class="hint">${mode === 'length' ? words.heldLength : words.held}</p>
       <details>
         <summary>${words.table}</summary>
-        <table>
+        <div class="scroll" tabindex="0" role="group" aria-label=${words.table}><table>
           <thead>
             <tr>
               <th scope="col">${words.columns[mode]}</th>
@@ -145,7 +145,7 @@ export class PayloadPlot extends SpeakingElement {
               </tr>`,
             )}
           </tbody>
-        </table>
+        </table></div>
       </details>
     `;
   }

@@ -157,7 +157,7 @@ export class SeatAdvice extends SpeakingElement {
       </div>
       ${
         advice.moves.length > 0
-          ? html`<table>
+          ? html`<div class="scroll" tabindex="0" role="group" aria-label=${words.figure}><table>
               <thead>
                 <tr><th scope="col">${words.figure}</th><th scope="col" class="figure">${words.now}</th><th scope="col" class="figure">${words.advised}</th></tr>
               </thead>
@@ -170,7 +170,7 @@ export class SeatAdvice extends SpeakingElement {
                   </tr>`,
                 )}
               </tbody>
-            </table>`
+            </table></div>`
           : nothing
       }
       <p class="hint">

@@ -8,7 +8,9 @@ import { standingOf } from '../../core/trip/standing.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { Unhurried } from '../load-advice/unhurried.ts';
+import type { TripWay } from '../planner/planner-events.ts';
 import { saveFile } from '../planner/save-file.ts';
+import { tellLeft } from '../planner/trip-left.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -32,10 +34,14 @@ import { printSheet } from './print-sheet.ts';
 import './sheet-paper.ts';
 
 const LONG: readonly NoteField[] = ['who', 'gear'];
+const ENDINGS = { calendar: 'ics', text: 'txt', gpx: 'gpx', geojson: 'geojson' } as const satisfies Partial<
+  Record<TripWay, string>
+>;
 
 /**
  * @summary The passage plan of a trip: what is typed here stays on the device; print, message, calendar and files of the
  * route. On the paper of the whole plan it stands without the points, which are there already.
+ * @fires trip-left - it was printed, sent, copied or saved
  */
 export class PassagePlan extends SpeakingElement {
   static override styles = [tokens, controls, formStyles, passagePlanStyles];
@@ -219,14 +225,17 @@ export class PassagePlan extends SpeakingElement {
 
   #printPressed(): void {
     const passage = this.#passage(this.notes.onPaper);
-    if (passage) void printSheet(passageSheet(passage), this.language);
+    if (!passage) return;
+    tellLeft(this, 'print');
+    void printSheet(passageSheet(passage), this.language);
   }
 
   async #sendPressed(): Promise<void> {
     const passage = this.#forOthers();
     if (!passage) return;
     const text = messageText(passage);
-    if (!(await sent({ title: words.title, text }))) await this.#copy(text);
+    if (await sent({ title: words.title, text })) tellLeft(this, 'message');
+    else await this.#copy(text);
   }
 
   async #copyPressed(): Promise<void> {
@@ -236,6 +245,7 @@ export class PassagePlan extends SpeakingElement {
 
   async #copy(text: string): Promise<void> {
     const done = await copied(text);
+    if (done) tellLeft(this, 'message');
     this.byHand = done ? '' : text;
     this.said = this.say(() => (done ? words.copied : words.copyByHand));
   }
@@ -243,12 +253,12 @@ export class PassagePlan extends SpeakingElement {
   #calendarPressed(): void {
     const passage = this.#forOthers();
     const file = passage && overdueCalendar(passage, { at: Date.now() / 1000, uid: `${crypto.randomUUID()}@homeleg` });
-    if (file) this.#save(file, 'ics', 'text/calendar');
+    if (file) this.#save(file, 'calendar', 'text/calendar');
   }
 
   #textPressed(): void {
     const passage = this.#forOthers();
-    if (passage) this.#save(sheetText(passageSheet(passage)), 'txt', 'text/plain');
+    if (passage) this.#save(sheetText(passageSheet(passage)), 'text', 'text/plain');
   }
 
   async #gpxPressed(): Promise<void> {
@@ -268,10 +278,11 @@ export class PassagePlan extends SpeakingElement {
     this.#save(text, 'geojson', 'application/geo+json');
   }
 
-  #save(text: string, ending: string, type: string): void {
+  #save(text: string, way: keyof typeof ENDINGS, type: string): void {
     const day = this.trip?.conditions.departure?.slice(0, 10);
-    const name = `${['passage-plan', day].filter(Boolean).join('-')}.${ending}`;
+    const name = `${['passage-plan', day].filter(Boolean).join('-')}.${ENDINGS[way]}`;
     saveFile(name, text, type);
+    tellLeft(this, way);
     this.said = this.say(() => words.saved(name));
   }
 

@@ -4,6 +4,7 @@ import { writeShareLink } from '../../core/files/share-link.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { tellLeft } from '../planner/trip-left.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -17,7 +18,10 @@ import { shareTripStyles } from './share-trip.styles.ts';
 /** Up to here every messenger we know of passes a link on whole. */
 const SHORT = 2000;
 
-/** @summary A link that holds the trip: made anew whenever the trip changes, copied or handed to the share sheet. */
+/**
+ * @summary A link that holds the trip: made anew whenever the trip changes, copied or handed to the share sheet.
+ * @fires trip-left - it was copied or sent
+ */
 export class ShareTrip extends SpeakingElement {
   static override styles = [tokens, controls, formStyles, shareTripStyles];
 
@@ -79,12 +83,14 @@ export class ShareTrip extends SpeakingElement {
 
   async #copyPressed(): Promise<void> {
     const done = await copied(this.link);
-    if (!done) this.field?.focus();
+    if (done) tellLeft(this, 'link');
+    else this.field?.focus();
     this.said = this.say(() => (done ? words.copied : words.copyByHand));
   }
 
   async #sendPressed(): Promise<void> {
     const done = await sent({ title: words.messageTitle, url: this.link });
+    if (done) tellLeft(this, 'link');
     this.said = this.say(() => (done ? '' : words.sendFailed));
   }
 }

@@ -139,6 +139,10 @@ export const sheetPaperStyles = css`
       break-inside: avoid;
     }
 
+    .scroll {
+      overflow: visible;
+    }
+
     .answer svg {
       print-color-adjust: exact;
     }

@@ -44,7 +44,7 @@ export class SheetPaper extends SpeakingElement {
     const half = rows.length > ONE_COLUMN ? Math.ceil(rows.length / 2) : rows.length;
     return html`<section>
       <p class="hint">${caption}</p>
-      <div class="halves">${[rows.slice(0, half), rows.slice(half)].map((some) => this.#table(heads, some))}</div>
+      <div class="halves scroll" tabindex="0" role="group" aria-label=${caption}>${[rows.slice(0, half), rows.slice(half)].map((some) => this.#table(heads, some))}</div>
     </section>`;
   }
 

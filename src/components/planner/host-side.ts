@@ -3,7 +3,7 @@ import type { WatersFile } from '../../core/route/shapes.ts';
 import type { Policy } from '../../core/trip/shapes.ts';
 import type { HostBoat, HostGiven, HostTaken } from '../host/host-given.ts';
 import { HostProblems } from '../host/host-problems.ts';
-import { HostWishes } from '../host/host-wishes.ts';
+import { HostWishes, type Wished } from '../host/host-wishes.ts';
 import { dataName } from '../words/en-data.ts';
 import { hostWords as words } from '../words/en-host.ts';
 import { firstDraft } from './first-trip.ts';
@@ -54,7 +54,7 @@ export class HostSide implements ReactiveController {
     this.problems.tell(['waters'], failed ? [{ attribute: 'waters', message: words.waters }] : []);
   }
 
-  look(given: Omit<HostGiven, 'inline'>): void {
+  look(given: Wished): void {
     void this.#wishes.look(given);
   }
 

@@ -25,11 +25,12 @@ import type { Part } from './parts.ts';
 import { PlanMaker } from './plan-maker.ts';
 import { PlanTeller } from './plan-teller.ts';
 import { plannerStyles } from './planner.styles.ts';
-import { tellPage } from './planner-events.ts';
+import { tellTrip } from './planner-events.ts';
 import { PlannerSettings } from './planner-settings.ts';
 import { questionCards } from './question-cards.ts';
 import { Stages } from './stages.ts';
 import { TripEdits } from './trip-edits.ts';
+import type { TripLeft } from './trip-left.ts';
 import { TripOnScreen } from './trip-on-screen.ts';
 import { tripText } from './trip-text.ts';
 import { type StepWanted, type TripPicked, UNITS, type UnitsPicked } from './trip-tools.ts';
@@ -44,7 +45,7 @@ import { Wishes } from './wishes.ts';
  * @fires {PlanEvent} homeleg-plan - a change of the trip was worked out
  * @fires {VerdictEvent} homeleg-verdict - the answer became another one
  * @fires {RouteEvent} homeleg-route - the route became another one
- * @fires {TripEvent} homeleg-trip - the user saved the trip as a file
+ * @fires {TripEvent} homeleg-trip - the user handed the trip on: as a file, on paper, by a link or a message
  * @fires {SizeEvent} homeleg-size - with tell-size: the element has another size
  * @fires {ProblemEvent} homeleg-problem - an attribute or the JSON inside cannot be used
  * @slot intro - words of the page before everything else
@@ -159,6 +160,7 @@ export class Planner extends PlannerSettings {
   async print(): Promise<void> {
     // What must be aboard on the way goes along on paper.
     await Promise.all([this.#parts.load('further'), this.#parts.load('passage')]);
+    tellTrip(this, this.trip, 'print');
     globalThis.print();
   }
 
@@ -224,7 +226,7 @@ export class Planner extends PlannerSettings {
     };
     return html`
       <slot name="intro"></slot>
-      <div class="bench" part="bench">
+      <div class="bench" part="bench" @trip-left=${this.#tripLeft}>
         <slot name="logo"></slot>
         <homeleg-trip-tools
           class="tools"
@@ -238,7 +240,6 @@ export class Planner extends PlannerSettings {
           @trip-picked=${this.#tripPicked}
           @fresh-wanted=${this.#freshWanted}
           @print-wanted=${this.print}
-          @trip-saved=${this.#tripSaved}
         ></homeleg-trip-tools>
         ${this.#page.problems.render()}
         ${notes(this.#screen, {
@@ -294,8 +295,8 @@ export class Planner extends PlannerSettings {
     this.requestUpdate();
   }
 
-  #tripSaved(): void {
-    tellPage(this, 'homeleg-trip', { trip: this.trip, text: this.saveTrip() });
+  #tripLeft({ detail }: TripLeft): void {
+    tellTrip(this, this.trip, detail.way);
   }
 
   #unitsPicked({ detail }: UnitsPicked): void {

@@ -12,6 +12,7 @@ import { linkWords } from '../words/en-share.ts';
 import { EXAMPLES, type ExampleName, exampleTrip } from './examples.ts';
 import { type Opened, openText } from './open-file.ts';
 import { saveFile } from './save-file.ts';
+import { tellLeft } from './trip-left.ts';
 import { tripText } from './trip-text.ts';
 import { tripToolsStyles } from './trip-tools.styles.ts';
 
@@ -28,7 +29,7 @@ export const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
  * @fires trip-picked - an example or a file was opened, or could not be
  * @fires step-wanted - a step back or on over the whole trip
  * @fires fresh-wanted - start again
- * @fires trip-saved - the trip was saved as a file
+ * @fires trip-left - the trip was saved as a file
  * @fires print-wanted - print what there is
  */
 export class TripTools extends SpeakingElement {
@@ -122,7 +123,7 @@ export class TripTools extends SpeakingElement {
     if (!trip) return;
     const name = (trip.name ?? 'trip').replace(/[^\p{L}\p{N}]+/gu, '-');
     saveFile(`${name}.json`, tripText(trip));
-    this.#tell('trip-saved', {});
+    tellLeft(this, 'file');
   }
 
   #tell(type: string, detail: unknown): void {

@@ -1,9 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { readWaters } from '../../core/files/waters-file.ts';
 import { hireCraft, hireTrip } from '../../core/hire/hire-trip.ts';
-import type { HireBoat } from '../../core/hire/shapes.ts';
-import { prepareWaters, type Waters } from '../../core/route/waters.ts';
+import type { Fleet, HireBoat } from '../../core/hire/shapes.ts';
 import { planTrip } from '../../core/trip/plan-trip.ts';
 import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
@@ -16,7 +14,7 @@ import '../conditions-form/conditions-form.ts';
 import type { FillEdited } from '../field/fill-field.ts';
 import '../field/fill-field.ts';
 import '../fuel-bar/fuel-bar.ts';
-import { tellPage } from '../planner/planner-events.ts';
+import { tellPage, tellTrip } from '../planner/planner-events.ts';
 import { unusableIn } from '../planner/unusable.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -26,10 +24,12 @@ import { type Measures, measuresFor, type UnitSystem } from '../units/measures.t
 import { dataName } from '../words/en-data.ts';
 import { hireWords as words } from '../words/en-hire.ts';
 import { DEMO_FLEET } from './demo-fleet.ts';
+import { PageDesk } from './page-desk.ts';
 import { reserveCheckStyles } from './reserve-check.styles.ts';
 import { keepToday, keptToday } from './today.ts';
 
-const { boats: HIRE_BOATS, routes: HIRE_ROUTES } = DEMO_FLEET;
+const { boats: HIRE_BOATS } = DEMO_FLEET;
+const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 /** Longest hire, s. */
 const LONGEST = 12 * 3600;
 
@@ -37,7 +37,10 @@ const LONGEST = 12 * 3600;
  * @summary A reserve check for a hire desk: boat, weights, level, route or hours in; one answer to hand over.
  * @fires {PlanEvent} homeleg-plan - a change was worked out
  * @fires {VerdictEvent} homeleg-verdict - the answer became another one
+ * @fires {TripEvent} homeleg-trip - the answer was printed
+ * @fires {ProblemEvent} homeleg-problem - an attribute or the JSON inside cannot be used
  * @slot cautions - more cautions, below those that are always shown
+ * @csspart problem - what the author of the page should mend
  * @csspart asks - what is asked
  * @csspart answer - verdict, reasons and cautions
  * @csspart bar - the fuel or charge as a bar
@@ -52,22 +55,32 @@ export class ReserveCheck extends FormElement {
   /** Rules and limits of the desk; they only tighten. */
   @property({ attribute: false }) tighten: Partial<Policy> = {};
 
-  /** The desk's boats; a boat may bring its profile and is then checked as it was measured. */
+  /** The boat to begin with: the id of one of the fleet. */
+  @property() boat = '';
+  /** Address of a fleet file: the desk's boats, routes and waters. Without it they are invented. */
+  @property() fleet = '';
+  /** The fleet as an object, in place of `fleet`. */
+  @property({ attribute: false }) fleetFile: Fleet | undefined;
+  /** A reserve that is always kept: "thirds", "25 %" or "30 min". */
+  @property() reserve = '';
+  /** The desk's boats alone, without a fleet; a boat may bring its profile and is then checked as it was measured. */
   @property({ attribute: false }) boats: readonly HireBoat[] = HIRE_BOATS;
 
-  @state() private boatId = HIRE_BOATS[0]!.id;
+  /** Undefined until one is picked. */
+  @state() private boatId: string | undefined;
   @state() private weightsText = '';
   @state() private fill: number | undefined;
   @state() private fillKnownBy: 'measured' | 'gauge' | undefined;
-  @state() private routeId = HIRE_ROUTES[0]?.id ?? '';
+  /** Empty: no set route; undefined until one is picked. */
+  @state() private routeId: string | undefined;
   @state() private hoursText = '3';
   @state() private conditions: Conditions = { water: 'sea' };
   @state() private todayIsOld = false;
   @state() private todayOpen = true;
-  @state() private waters: Waters | undefined;
   @state() private fitter: typeof import('../planner/fitter.ts') | undefined;
   @state() private trialsFailed = false;
 
+  readonly #desk = new PageDesk(this);
   #measures: Measures = measuresFor('metric', 'en');
   #trip: Trip | undefined;
   #plan: Plan | undefined;
@@ -102,12 +115,13 @@ export class ReserveCheck extends FormElement {
     else if (kept) this.conditions = kept;
     // Open until the morning's setting is done; after that it stays as the desk leaves it.
     this.todayOpen = this.conditions.wind === undefined;
-    void this.#loadWaters();
+    void this.#desk.loadWaters();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    this.#desk.look(this);
     if (changed.has('units') || this.#measures.lang !== this.language)
-      this.#measures = measuresFor(this.units, this.language);
+      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'metric', this.language);
     this.#answer();
   }
 
@@ -126,18 +140,21 @@ export class ReserveCheck extends FormElement {
   override render() {
     const measures = this.#measures;
     const trip = this.#trip;
+    const { fleet } = this.#desk;
+    const problems = this.#desk.problems.render();
+    if (!fleet) return html`${problems}<p class="hint">${words.noFleet}</p>`;
     const boat = this.#boat();
     const electric = hireCraft(boat).store.kind === 'battery';
     const weights = this.#weights();
     const allowed = this.#allowed();
-    return html`
+    return html`${problems}
       <div class="desk">
         <form class="asks" part="asks" @submit=${(event: Event) => event.preventDefault()}>
-          <p class="hint">${words.demo}</p>
+          <p class="hint">${this.#desk.invented ? words.demo : words.answers(fleet.answers, this.#lastDay(fleet))}</p>
           <label>
             ${words.boat}
             <select @change=${(event: Event) => (this.boatId = chosen(event))}>
-              ${this.boats.map((b) => html`<option value=${b.id} ?selected=${b.id === this.boatId}>${dataName(b.name)}</option>`)}
+              ${this.#boats().map((b) => html`<option value=${b.id} ?selected=${b.id === boat.id}>${dataName(b.name)}</option>`)}
             </select>
           </label>
           <div>
@@ -166,8 +183,8 @@ export class ReserveCheck extends FormElement {
           <label>
             ${words.route}
             <select @change=${(event: Event) => (this.routeId = chosen(event))}>
-              ${HIRE_ROUTES.map((r) => html`<option value=${r.id} ?selected=${r.id === this.routeId}>${dataName(r.name)}</option>`)}
-              <option value="" ?selected=${this.routeId === ''}>${words.hoursOnly}</option>
+              ${fleet.routes.map((r) => html`<option value=${r.id} ?selected=${r.id === this.#route()?.id}>${dataName(r.name)}</option>`)}
+              <option value="" ?selected=${this.#route() === undefined}>${words.hoursOnly}</option>
             </select>
           </label>
           <div>
@@ -227,13 +244,34 @@ export class ReserveCheck extends FormElement {
         })}
       </ul>
       ${trip.waters ? nothing : html`<p class="hint">${words.noWaters}</p>`}
-      <button type="button" class="print" @click=${() => globalThis.print()}>${words.print}</button>
+      <button type="button" class="print" @click=${this.#printPressed}>${words.print}</button>
     `;
   }
 
-  #boat() {
-    return this.boats.find((boat) => boat.id === this.boatId) ?? this.boats[0] ?? HIRE_BOATS[0]!;
+  #lastDay({ until }: Fleet): string {
+    return new Date(until).toLocaleDateString(this.#measures.lang, { dateStyle: 'long', timeZone: 'UTC' });
   }
+
+  #boats(): readonly HireBoat[] {
+    return this.#desk.invented ? this.boats : (this.#desk.fleet?.boats ?? []);
+  }
+
+  #boat() {
+    const boats = this.#boats();
+    const id = this.boatId ?? this.#desk.boatId;
+    return boats.find((boat) => boat.id === id) ?? boats[0] ?? HIRE_BOATS[0]!;
+  }
+
+  /** The first until another one, or none, is picked. */
+  #route() {
+    const routes = this.#desk.fleet?.routes ?? [];
+    return this.routeId === undefined ? routes[0] : routes.find((route) => route.id === this.routeId);
+  }
+
+  readonly #printPressed = (): void => {
+    if (this.#trip) tellTrip(this, this.#trip, 'print');
+    globalThis.print();
+  };
 
   /** kg; empty while nothing is typed, undefined where a weight cannot be read. */
   #weights(): readonly number[] | undefined {
@@ -254,8 +292,9 @@ export class ReserveCheck extends FormElement {
   #answer(): void {
     const weights = this.#weights();
     const timeAllowed = this.#allowed();
+    const { fleet } = this.#desk;
     this.#plan = undefined;
-    if (weights === undefined || timeAllowed === undefined || weights.length === 0) {
+    if (!fleet || weights === undefined || timeAllowed === undefined || weights.length === 0) {
       this.#trip = undefined;
       this.#problems = [{ code: 'weights-missing', path: 'weights', message: words.weightsMissing }];
       return;
@@ -265,11 +304,12 @@ export class ReserveCheck extends FormElement {
       weights,
       fill: this.fill,
       fillKnownBy: this.fillKnownBy,
-      route: HIRE_ROUTES.find((route) => route.id === this.routeId),
+      route: this.#route(),
       timeAllowed,
       conditions: this.conditions,
-      policy: tightened({ reserve: [{ kind: 'thirds' }] }, this.tighten),
-      waters: DEMO_FLEET.waters,
+      policy: tightened(tightened({ reserve: [{ kind: 'thirds' }] }, this.tighten), this.#desk.reserve),
+      waters: fleet.waters ?? (fleet.localWaters ? fleet.localWaters.name || fleet.name : undefined),
+      start: this.#desk.invented ? undefined : (fleet.at ?? fleet.routes[0]?.waypoints[0]),
     });
     if (this.#trip.trials && !this.fitter && !this.trialsFailed) {
       void this.#fetchFitter();
@@ -277,7 +317,7 @@ export class ReserveCheck extends FormElement {
     }
     const today = new Date().toISOString().slice(0, 10);
     const { trip } = this.fitter?.measuredTrip(this.#trip, today) ?? { trip: this.#trip };
-    const result = planTrip(trip, trip.waters ? this.waters : undefined);
+    const result = planTrip(trip, trip.waters ? this.#desk.waters : undefined);
     this.#problems = result.ok ? [] : result.problems;
     if (!result.ok) return;
     this.#plan = result.value;
@@ -289,15 +329,6 @@ export class ReserveCheck extends FormElement {
     } catch {
       // Without it the boat counts as unmeasured, which only widens the answer.
       this.trialsFailed = true;
-    }
-  }
-
-  async #loadWaters(): Promise<void> {
-    try {
-      const read = readWaters(JSON.parse((await import('../../../shared/waters/haven.geojson?raw')).default));
-      if (read.ok) this.waters = prepareWaters(read.value);
-    } catch {
-      // Without the waters the answer says that land and depth were not checked.
     }
   }
 

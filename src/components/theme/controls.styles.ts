@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** Native controls and tables drawn with the tokens; use after `tokens`. Classes: primary, quiet, icon, sr, hint, problem. */
+/** Native controls and tables drawn with the tokens; use after `tokens`. Classes: primary, quiet, icon, sr, hint, problem, scroll. */
 export const controls = css`
   button,
   input,
@@ -144,6 +144,11 @@ export const controls = css`
   th {
     font-weight: 600;
     color: var(--_muted);
+  }
+
+  /* A table with letters too large for the place scrolls there, not the page. Focusable, for the keys. */
+  .scroll {
+    overflow-x: auto;
   }
 
   td.figure,

@@ -30,6 +30,13 @@ export const tokens = css`
     font-family: var(--homeleg-font, inherit);
     line-height: 1.45;
     overflow-wrap: break-word;
+    /* Every language of the words runs so; in a page that runs the other way a position or a range would be read backwards. */
+    direction: ltr;
+  }
+
+  /* Words of the page go on in its own direction. */
+  :host(:dir(rtl)) ::slotted(*) {
+    direction: rtl;
   }
 
   :host([theme='light']) {

@@ -20,5 +20,7 @@ export const hireWords = spoken('hireWords', {
   print: 'Print',
   clear: 'Next hirer',
   demo: 'Boats, plates and routes here are invented. A desk lists its own.',
+  answers: (name: string, until: string) => `${name} answers for boats, plates and routes, until ${until}.`,
+  noFleet: 'The boats of this desk are not here, so nothing can be checked.',
   noWaters: 'Without a set route nobody has checked land, depth and limits.',
 });
