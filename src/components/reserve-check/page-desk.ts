@@ -29,7 +29,10 @@ export class PageDesk {
   constructor(host: ReactiveControllerHost & HTMLElement) {
     this.#host = host;
     this.problems = new HostProblems(host);
-    this.#wishes = new HostWishes(host, this.problems, (taken) => this.#take(taken), { units: 'metric' });
+    this.#wishes = new HostWishes(host, this.problems, (taken) => this.#take(taken), {
+      units: 'metric',
+      boats: DEMO_FLEET.boats,
+    });
   }
 
   /** Undefined while a page's own fleet is not there: nobody goes out on the word of an invented one instead. */
