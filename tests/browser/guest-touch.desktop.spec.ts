@@ -28,20 +28,6 @@ async function atMap(page: Page): Promise<{ x: number; y: number }> {
   return { x: Math.round(box.x + box.width / 2), y: Math.round(box.y + box.height / 2) };
 }
 
-test('one finger over the map scrolls the page, and leaves the map and the route as they are', async ({ page }) => {
-  const at = await atMap(page);
-  const cdp = await page.context().newCDPSession(page);
-  const [before, ground0] = [await scrolled(page), await ground(page)];
-  await cdp.send('Input.synthesizeScrollGesture', { ...at, yDistance: -300, gestureSourceType: 'touch', speed: 1200 });
-  await expect.poll(() => scrolled(page)).toBeGreaterThan(before + 150);
-  await cdp.send('Input.synthesizeScrollGesture', { ...at, yDistance: 200, gestureSourceType: 'touch', speed: 1200 });
-  await expect.poll(() => scrolled(page)).toBeLessThan(before + 150);
-  expect(await ground(page)).toEqual(ground0);
-  expect(await page.evaluate(() => document.querySelector('homeleg-planner')!.trip.route.waypoints)).toEqual(
-    trip.route.waypoints,
-  );
-});
-
 test('two fingers move the map and leave the page where it is; arrows move it too', async ({ page }) => {
   const at = await atMap(page);
   const cdp = await page.context().newCDPSession(page);
