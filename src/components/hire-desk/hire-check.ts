@@ -17,6 +17,7 @@ import '../field/choice-field.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
 import '../field/fill-field.ts';
 import type { FillEdited } from '../field/fill-field.ts';
+import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -60,6 +61,7 @@ export class HireCheck extends SpeakingElement {
   @state() private rule: DueRule | undefined = { kind: 'after', seconds: 7200 };
   @state() private experience: Experience = 'some';
 
+  readonly #turns = new InTurns(this, () => 3);
   #asked: CheckAsked | undefined;
   #checked: HireChecked | undefined;
   #problems: readonly string[] = [];
@@ -109,27 +111,33 @@ export class HireCheck extends SpeakingElement {
               )}
             </select>
           </div>
-          <homeleg-due-field
-            .now=${this.now}
-            @due-edited=${(event: DueEdited) => (this.rule = event.detail.rule)}
-          ></homeleg-due-field>
-          <homeleg-choice-field
-            label=${words.experience}
-            .choices=${EXPERIENCES.map((value) => ({ value, label: words.experiences[value] }))}
-            .value=${this.experience}
-            .hint=${this.#limitsHint()}
-            @choice-made=${(event: ChoiceMade) => (this.experience = event.detail.value as Experience)}
-          ></homeleg-choice-field>
+          ${this.#turns.part(
+            1,
+            () => html`<homeleg-due-field
+                .now=${this.now}
+                @due-edited=${(event: DueEdited) => (this.rule = event.detail.rule)}
+              ></homeleg-due-field>
+              <homeleg-choice-field
+                label=${words.experience}
+                .choices=${EXPERIENCES.map((value) => ({ value, label: words.experiences[value] }))}
+                .value=${this.experience}
+                .hint=${this.#limitsHint()}
+                @choice-made=${(event: ChoiceMade) => (this.experience = event.detail.value as Experience)}
+              ></homeleg-choice-field>`,
+          )}
         </form>
         <div class="tells">
-          <homeleg-desk-answer
-            .checked=${this.#checked}
-            .problems=${this.#problems}
-            .boat=${boat.name}
-            .area=${this.routeId === '' ? (fleet.area ?? '') : ''}
-            .due=${this.rule && { rule: this.rule, lastReturn: this.morning?.lastReturn, now: this.now }}
-            .measures=${m}
-          ></homeleg-desk-answer>
+          ${this.#turns.part(
+            2,
+            () => html`<homeleg-desk-answer
+              .checked=${this.#checked}
+              .problems=${this.#problems}
+              .boat=${boat.name}
+              .area=${this.routeId === '' ? (fleet.area ?? '') : ''}
+              .due=${this.rule && { rule: this.rule, lastReturn: this.morning?.lastReturn, now: this.now }}
+              .measures=${m}
+            ></homeleg-desk-answer>`,
+          )}
           <div class="row">
             <button
               type="button"

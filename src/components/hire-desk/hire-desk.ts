@@ -8,33 +8,29 @@ import type { Fleet, Hire } from '../../core/hire/shapes.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { levelMark } from '../answer/verdict-mark.ts';
+import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { fetchWaters } from '../planner/fetch-waters.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor } from '../units/measures.ts';
 import { outWords, deskWords as words } from '../words/en-desk.ts';
+import { windWords } from '../words/en-water.ts';
 import { AlarmSound } from './alarm-sound.ts';
 import { BoatEvidence } from './boat-evidence.ts';
-import './day-log.ts';
 import { DeskClock, SLIGHT } from './desk-clock.ts';
-import './desk-data.ts';
 import type { DeskReplaced, UnitsChosen } from './desk-data.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 import { DeskKeeper } from './desk-keeper.ts';
 import { clockText, dayOf, dayText, offsetAt } from './desk-time.ts';
-import './fleet-card.ts';
 import type { FleetSet } from './fleet-card.ts';
-import './hand-over.ts';
 import type { HireChanged, HirePressed } from './hand-over.ts';
 import './hire-check.ts';
 import type { SlipWanted } from './hire-check.ts';
 import { hireDeskStyles } from './hire-desk.styles.ts';
-import './morning-form.ts';
+import { lateParts } from './late-parts.ts';
 import type { MorningSet } from './morning-form.ts';
-import './out-list.ts';
 import type { HireReturned } from './return-form.ts';
-import './season-card.ts';
 
 const VIEWS = ['check', 'out', 'log', 'card', 'morning', 'fleet'] as const;
 type View = (typeof VIEWS)[number];
@@ -54,17 +50,20 @@ export class HireDesk extends SpeakingElement {
   @state() private open: string | undefined;
   @state() private waters: Waters | undefined;
   @state() private soundOn = false;
+  @state() private partsFailed = false;
 
   readonly #keeper = new DeskKeeper(this);
   readonly #clock = new DeskClock(this, (now) => nextChange(this.#keeper?.desk.hires ?? [], now));
   readonly #visited = new Set<View>();
   readonly #evidence = new BoatEvidence();
   readonly #sound = new AlarmSound();
+  readonly #turns = new InTurns(this, () => (this.#keeper.loaded ? 2 : 1));
   #measures: Measures = measuresFor('metric', 'en');
   #watersOf: string | undefined;
   #rangAt = 0;
   #title: string | undefined;
   #focusWanted = false;
+  #lateAsked = false;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -84,10 +83,10 @@ export class HireDesk extends SpeakingElement {
 
   protected override updated(changed: PropertyValues): void {
     this.#warn();
+    if (changed.has('view') || !this.#lateAsked) void this.#fetchParts();
     if (!changed.has('open') || !this.#focusWanted) return;
     this.#focusWanted = false;
-    const over = this.renderRoot.querySelector('homeleg-hand-over');
-    void over?.updateComplete.then(() => over.renderRoot.querySelector<HTMLElement>('h2')?.focus());
+    void this.#toHandOver();
   }
 
   override render() {
@@ -102,6 +101,7 @@ export class HireDesk extends SpeakingElement {
         ${inMemory ? html`<p class="warn" role="status">${inMemory === 'newer' ? words.newer : words.inMemory}</p>` : nothing}
         ${desk.unreadable > 0 ? html`<p class="warn">${words.unreadable(desk.unreadable)}</p>` : nothing}
         ${this.#morningState()} ${this.#fleetState(desk.fleet)}
+        ${this.partsFailed ? html`<p class="warn" role="status">${windWords.partFailed}</p>` : nothing}
       </div>
       <nav class="off-paper" aria-label=${words.parts}>
         ${VIEWS.map(
@@ -123,7 +123,7 @@ export class HireDesk extends SpeakingElement {
         @hire-opened=${({ detail }: HirePressed) => this.#openHire(detail.id)}
         @hire-returned=${({ detail }: HireReturned) => this.#keeper.changeHire(detail.id, detail.change, detail.note)}
       >
-        ${this.#view(out)}
+        ${this.#turns.part(1, () => this.#view(out))}
       </div>
     </div>`;
   }
@@ -326,6 +326,20 @@ export class HireDesk extends SpeakingElement {
   #show(view: View): void {
     this.view = view;
     if (view !== 'check') this.open = undefined;
+  }
+
+  /** The other views' parts, after the first; at once where one of them is opened. */
+  async #fetchParts(): Promise<void> {
+    if (!this.#keeper.loaded) return;
+    this.#lateAsked = true;
+    this.partsFailed = !(await lateParts());
+  }
+
+  async #toHandOver(): Promise<void> {
+    await lateParts();
+    const over = this.renderRoot.querySelector('homeleg-hand-over');
+    await over?.updateComplete;
+    over?.renderRoot.querySelector<HTMLElement>('h2')?.focus();
   }
 
   #openHire(id: string): void {

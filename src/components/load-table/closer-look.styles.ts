@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 export const closerLookStyles = css`
   :host {
+    display: block;
     container-type: inline-size;
   }
 

@@ -1,9 +1,9 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { type Change, type Changes, changeSteps } from '../../core/compare/changes.ts';
-import { boatOfColumn, cellOf } from '../../core/compare/load-table.ts';
-import { loaded, type Setting } from '../../core/compare/loaded.ts';
-import { type PropellerAdvice, propellerAdvice, usualWindow } from '../../core/compare/propeller-advice.ts';
+import type { Changes } from '../../core/compare/changes.ts';
+import type { Setting } from '../../core/compare/loaded.ts';
+import type { PropellerAdvice } from '../../core/compare/propeller-advice.ts';
+import { usualWindow } from '../../core/compare/propeller-advice.ts';
 import type { LoadColumn } from '../../core/compare/shapes.ts';
 import type { Hull } from '../../core/craft/shapes.ts';
 import { curveWords } from '../curve-plot/words.ts';
@@ -22,6 +22,9 @@ import { dataName } from '../words/en-data.ts';
 import { AfterRest, type GoOn } from './after-rest.ts';
 import { changesTable } from './changes-drawing.ts';
 import { closerLookStyles } from './closer-look.styles.ts';
+import { type Looked, type LookWork, lookWork } from './look-work.ts';
+import { tableWorker } from './new-worker.ts';
+import { pieces } from './pieces.ts';
 import { pitchTable } from './pitch-drawing.ts';
 import type { NamedRow } from './rows.ts';
 
@@ -183,23 +186,22 @@ export class CloserLook extends SpeakingElement {
   async #workOut(goOn: GoOn): Promise<void> {
     const [hull, row, column] = [this.hull, this.#row, this.#column];
     if (!hull || !row || !column) return;
-    const boat = boatOfColumn(hull, column, this.setting);
-    const now = loaded(boat, row.load);
     const usual = usualWindow(column.drive.ratedRpm);
     const low = this.low ?? usual.low;
     const high = this.high ?? usual.high;
-    const advice = propellerAdvice(boat, now.afloat, high > low ? { low, high } : usual, this.measuredRpm);
-    if (!(await goOn())) return;
-    this.advice = advice;
-    const cruise = cellOf(boat, row.load).cruise.speed;
-    const { crewMove, trimDeg } = this;
-    const steps = changeSteps(now, { cruise, crewMove, trimDeg });
-    const found: Change[] = [];
-    for (const change of steps.next) {
-      found.push(change);
-      if (!(await goOn())) return;
-    }
-    this.found = { now: steps.now, cruise, changes: found };
+    const { setting, measuredRpm, crewMove, trimDeg } = this;
+    const window = high > low ? { low, high } : usual;
+    const seen = await pieces<LookWork, Looked>({
+      worker: tableWorker,
+      asked: { look: 'closer', hull, row, column, setting, window, measuredRpm, crewMove, trimDeg },
+      onPage: lookWork,
+      goOn,
+    });
+    if (!seen) return;
+    for (const piece of seen) if ('advice' in piece) this.advice = piece.advice;
+    const state = seen.find((piece) => 'now' in piece);
+    const changes = seen.flatMap((piece) => ('change' in piece ? [piece.change] : []));
+    if (state) this.found = { now: state.now, cruise: state.cruise, changes };
   }
 }
 

@@ -17,7 +17,9 @@ import '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import '../field/quantity-field.ts';
+import { InTurns } from '../in-turns.ts';
 import { saveFile } from '../planner/save-file.ts';
+import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -35,6 +37,7 @@ import { loadIn, type NamedRow, type OtherLoad, rewritten, rowsOf } from './rows
 import type { SetupsEdited } from './setup-list.ts';
 import './setup-list.ts';
 import { dataName } from '../words/en-data.ts';
+import { tableWorker } from './new-worker.ts';
 import { carriedTo, firstSetups, MOST_SETUPS, type SetupChoice } from './setups.ts';
 import { tableCsv } from './table-csv.ts';
 import { tableDrawing } from './table-drawing.ts';
@@ -51,7 +54,7 @@ const MOST_OTHERS = 6;
  * @csspart problem - what the author of the page should mend
  */
 export class LoadTable extends SpeakingElement {
-  static override styles = [tokens, controls, fieldStyles, formStyles, loadTableStyles];
+  static override styles = [tokens, controls, fieldStyles, formStyles, belowStyles, loadTableStyles];
 
   /** Units shown: nautical, metric or imperial. */
   @property() units: UnitSystem = 'metric';
@@ -89,6 +92,7 @@ export class LoadTable extends SpeakingElement {
   #rows: readonly NamedRow[] = [];
   #columns: readonly LoadColumn[] = [];
   readonly #problems = new HostProblems(this);
+  readonly #turns = new InTurns(this, () => 4);
   readonly #shared = new SharedTrip(this, this.#problems, () => this.for);
   #craft: Craft | undefined;
   readonly #later = new AfterRest(this, 80);
@@ -117,13 +121,14 @@ export class LoadTable extends SpeakingElement {
 
   override render() {
     const m = this.#measures;
+    const turns = this.#turns;
     return html`
       ${this.#problems.render()}
       <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
-        ${this.#boatCard()} ${this.#loadsCard()} ${this.#enginesCard()}
+        ${this.#boatCard()} ${turns.part(1, () => this.#loadsCard())} ${turns.part(2, () => this.#enginesCard())}
         <button type="button" class="jump primary" @click=${this.#toTable}>${words.toTable}</button>
       </form>
-      <section class="tells" aria-labelledby="table-title">
+      <section class="tells below" aria-labelledby="table-title">
         <div class="over">
           <h2 id="table-title" tabindex="-1">${words.table}</h2>
           <div class="tools">
@@ -136,13 +141,17 @@ export class LoadTable extends SpeakingElement {
         <p class="hint">${words.cruiseDefinition}</p>
         <p class="cautions">${cautions().join(' ')}</p>
       </section>
-      <homeleg-closer-look
-        .hull=${this.#hull}
-        .rows=${this.#rows}
-        .columns=${this.#columns}
-        .setting=${this.#setting()}
-        .measures=${m}
-      ></homeleg-closer-look>
+      ${turns.part(
+        3,
+        () => html`<homeleg-closer-look
+          class="below"
+          .hull=${this.#hull}
+          .rows=${this.#rows}
+          .columns=${this.#columns}
+          .setting=${this.#setting()}
+          .measures=${m}
+        ></homeleg-closer-look>`,
+      )}
     `;
   }
 
@@ -445,7 +454,7 @@ export class LoadTable extends SpeakingElement {
     const [hull, rows, columns] = [this.#hull, this.#rows, this.#columns];
     const speed = this.speedKind === 'one' ? this.oneSpeed : undefined;
     const cells = await pieces({
-      worker: () => new Worker(new URL('./table-worker.ts', import.meta.url), { type: 'module' }),
+      worker: tableWorker,
       asked: { hull, rows, columns, question: { ...this.#setting(), speed } },
       onPage: tableWork,
       goOn,

@@ -11,6 +11,8 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/quantity-field.ts';
 import { withShaft } from '../../core/compare/shaft.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
+import { InTurns } from '../in-turns.ts';
+import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -33,11 +35,13 @@ const NEXT = 'petrol-9-9hp-4s';
  * @fires setups-edited - an engine was added, changed or taken off
  */
 export class SetupList extends SpeakingElement {
-  static override styles = [tokens, controls, fieldStyles, formStyles, setupListStyles];
+  static override styles = [tokens, controls, fieldStyles, formStyles, belowStyles, setupListStyles];
 
   @property({ attribute: false }) hull!: Hull;
   @property({ attribute: false }) setups: readonly SetupChoice[] = [];
   @property({ attribute: false }) measures: Measures = NAUTICAL;
+
+  readonly #turns = new InTurns(this, () => this.setups.length);
 
   override render() {
     const full = this.setups.length >= MOST_SETUPS;
@@ -46,7 +50,7 @@ export class SetupList extends SpeakingElement {
         ${repeat(
           this.setups,
           ({ id }) => id,
-          (setup, i) => html`<li>${this.#setup(setup, i)}</li>`,
+          (setup, i) => html`<li class="below">${this.#turns.part(i, () => this.#setup(setup, i))}</li>`,
         )}
       </ol>
       <button type="button" id="add" ?disabled=${full} @click=${this.#added}>${words.addEngine}</button>

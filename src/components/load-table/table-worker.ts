@@ -1,10 +1,14 @@
 import type { Cell } from '../../core/compare/shapes.ts';
+import { type Looked, type LookWork, lookWork } from './look-work.ts';
 import type { PieceReport } from './pieces.ts';
 import { type TableWork, tableWork } from './table-work.ts';
 
-const told = (report: PieceReport<readonly Cell[]>): void => globalThis.postMessage(report);
+type Piece = readonly Cell[] | Looked;
 
-globalThis.addEventListener('message', ({ data }: MessageEvent<TableWork>) => {
-  for (const piece of tableWork(data)) told({ piece });
+const told = (report: PieceReport<Piece>): void => globalThis.postMessage(report);
+
+globalThis.addEventListener('message', ({ data }: MessageEvent<TableWork | LookWork>) => {
+  const found: Iterable<Piece> = 'look' in data ? lookWork(data) : tableWork(data);
+  for (const piece of found) told({ piece });
   told({ done: true });
 });

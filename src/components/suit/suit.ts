@@ -9,9 +9,11 @@ import '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import '../field/quantity-field.ts';
+import { InTurns } from '../in-turns.ts';
 import { AfterRest, type GoOn } from '../load-table/after-rest.ts';
 import { pieces } from '../load-table/pieces.ts';
 import { weightsIn } from '../load-table/rows.ts';
+import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -36,7 +38,7 @@ type Energy = Use['energy'];
  * batteries that suit it, and why the others fall out.
  */
 export class Suit extends SpeakingElement {
-  static override styles = [tokens, controls, fieldStyles, formStyles, suitStyles];
+  static override styles = [tokens, controls, fieldStyles, formStyles, belowStyles, suitStyles];
 
   /** Units shown: nautical, metric or imperial. */
   @property() units: UnitSystem = 'metric';
@@ -59,6 +61,8 @@ export class Suit extends SpeakingElement {
 
   #measures: Measures = measuresFor('metric', 'en');
   readonly #later = new AfterRest(this, 120);
+  /** The questions, and what was found once it is. */
+  readonly #turns = new InTurns(this, () => (this.found ? 6 : 4));
   #asked = '';
   #foundFor: Use | undefined;
 
@@ -82,10 +86,11 @@ export class Suit extends SpeakingElement {
 
   override render() {
     const m = this.#measures;
+    const turns = this.#turns;
     return html`
       <div class="desk">
         <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
-          ${this.#who(m)} ${this.#trip(m)} ${this.#means(m)}
+          ${this.#who(m)} ${turns.part(1, () => this.#trip(m))} ${turns.part(2, () => this.#means(m))}
           <div class="field">
             <label for="units">${compareWords.units}</label>
             <select id="units" @change=${(event: Event) => this.#unitsPicked((event.target as HTMLSelectElement).value)}>
@@ -96,7 +101,7 @@ export class Suit extends SpeakingElement {
             ${words.toAnswer(this.found?.filter(({ standing }) => standing === 'fits').length)}
           </button>
         </form>
-        <section class="tells" tabindex="-1">${this.#answer(m)}</section>
+        <section class="tells below" tabindex="-1">${turns.part(3, () => this.#answer(m))}</section>
       </div>
     `;
   }
@@ -258,13 +263,14 @@ export class Suit extends SpeakingElement {
     const fits = of('fits');
     const doubtful = of('doubtful');
     const out = of('out');
+    const turns = this.#turns;
     return html`
       ${status}
       <h2 class=${fits.length > 0 ? '' : 'none'}>${words.found(fits.length)}</h2>
       <p class="hint">${words.foundHint} ${words.plate}</p>
       ${fits.length > 0 ? html`<h3 class="sr">${standingWords.fits}</h3>${this.#cards('fits', fits, m)}` : nothing}
-      ${doubtful.length > 0 ? html`<h3>${words.doubtful(doubtful.length)}</h3>${this.#cards('doubtful', doubtful, m)}` : nothing}
-      ${out.length > 0 ? html`<h3>${words.out(out.length)}</h3>${outList(out, catalogue, m)}` : nothing}
+      ${doubtful.length > 0 ? html`<h3>${words.doubtful(doubtful.length)}</h3>${turns.part(4, () => this.#cards('doubtful', doubtful, m))}` : nothing}
+      ${out.length > 0 ? html`<h3>${words.out(out.length)}</h3>${turns.part(5, () => outList(out, catalogue, m))}` : nothing}
       <p class="hint">${words.invented}</p>
       <p class="cautions">${cautions().join(' ')}</p>
     `;

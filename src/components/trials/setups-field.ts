@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Trials } from '../../core/trials/shapes.ts';
+import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../craft-form/craft-form.ts';
 import type { CraftEdited } from '../craft-form/craft-form.ts';
@@ -42,6 +43,8 @@ export class SetupsField extends SpeakingElement {
   @state() private chosen = '';
   /** What came of asking the planner. */
   @state() private said = '';
+
+  readonly #turns = new InTurns(this, () => 2);
 
   override render() {
     const { trials, measures } = this;
@@ -87,7 +90,9 @@ export class SetupsField extends SpeakingElement {
       </div>
       ${keyed(
         setup.id,
-        html`<homeleg-craft-form
+        this.#turns.part(
+          1,
+          () => html`<homeleg-craft-form
           no-bottom
           .craft=${craftOf(trials, setup.id)}
           .hullId=${origin?.hullId}
@@ -96,6 +101,7 @@ export class SetupsField extends SpeakingElement {
           .measures=${measures}
           @craft-edited=${({ detail }: CraftEdited) => this.#edited(trials, setup.id, detail)}
         ></homeleg-craft-form>`,
+        ),
       )}
     </div>`;
   }

@@ -1,7 +1,9 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { BoatProfile, Run, Trials } from '../../core/trials/shapes.ts';
+import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
@@ -50,7 +52,7 @@ const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
  * @summary Trial runs of a boat: entered, imported, fitted, and kept as a boat profile.
  */
 export class TrialsBench extends SpeakingElement {
-  static override styles = [tokens, controls, trialsStyles];
+  static override styles = [tokens, controls, belowStyles, trialsStyles];
 
   /** Units shown: nautical, metric or imperial. */
   @property() units: UnitSystem = 'nautical';
@@ -68,6 +70,7 @@ export class TrialsBench extends SpeakingElement {
 
   readonly #keeper = new WorkKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
   readonly #maker = new FitMaker(this);
+  readonly #turns = new InTurns(this, () => 6);
   #measures: Measures = measuresFor('nautical', 'en');
 
   /** The boat with its runs as entered; setting it replaces what is on the screen. */
@@ -95,15 +98,16 @@ export class TrialsBench extends SpeakingElement {
   override render() {
     const { profile } = this.work;
     const { trials } = profile;
+    const turns = this.#turns;
     return html`<div class="bench ${this.printing}">
       ${this.#tools()} ${this.#notes()}
       ${this.#card('boat', 1, words.boat, dataName(trials.hull.name), () => this.#boat(trials))}
-      ${this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials))}
-      ${this.#card('tracks', 3, words.tracks, '', () => this.#tracks(profile))}
-      ${this.#found(profile)}
-      ${this.#card('refills', 4, words.refills, this.#refillsState(trials), () => this.#refills(trials))}
-      ${this.#card('sheet', 5, words.sheet, '', () => this.#sheet(profile))}
-      ${this.#profileSection()}
+      ${turns.part(1, () => this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials)))}
+      ${turns.part(2, () => this.#card('tracks', 3, words.tracks, '', () => this.#tracks(profile)))}
+      ${turns.part(3, () => this.#found(profile))}
+      ${turns.part(4, () => this.#card('refills', 4, words.refills, this.#refillsState(trials), () => this.#refills(trials)))}
+      ${turns.part(4, () => this.#card('sheet', 5, words.sheet, '', () => this.#sheet(profile)))}
+      ${turns.part(5, () => this.#profileSection())}
     </div>`;
   }
 
@@ -152,7 +156,7 @@ export class TrialsBench extends SpeakingElement {
         <span class="step" aria-hidden="true">${step}</span>
         <h2>${title} <span class="state">${text}</span></h2>
       </summary>
-      ${open ? html`<div class="inside">${inside()}</div>` : nothing}
+      ${open ? html`<div class="inside below">${inside()}</div>` : nothing}
     </details>`;
   }
 
@@ -260,7 +264,7 @@ export class TrialsBench extends SpeakingElement {
   /** What the runs say stands open, right after them. */
   #found({ usual, trials }: BoatProfile) {
     const { fit } = this.#maker;
-    return html`<section class="found" id="found">
+    return html`<section class="found below" id="found">
       <h2>${words.found}</h2>
       <homeleg-fit-report
         .trials=${trials}
@@ -316,7 +320,7 @@ export class TrialsBench extends SpeakingElement {
 
   #profileSection() {
     const { profile, origins } = this.work;
-    return html`<section class="found" id="profile">
+    return html`<section class="found below" id="profile">
       <h2>${words.profile}</h2>
       <homeleg-profile-card
         .profile=${profile}

@@ -4,12 +4,14 @@ import { readWaters } from '../../core/files/waters-file.ts';
 import type { ChartDoubt } from '../../core/route/chart-doubts.ts';
 import type { LatLon, WatersFile } from '../../core/route/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
+import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { fetchWaters, SHIPPED_WATERS } from '../planner/fetch-waters.ts';
 import { saveFile } from '../planner/save-file.ts';
 import { whenIdle } from '../planner/when-idle.ts';
 import { toolButton } from '../route-map/map-controls.ts';
 import { undoKey } from '../route-map/map-keys.ts';
+import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { measuresFor } from '../units/measures.ts';
@@ -55,7 +57,7 @@ export type WatersReady = CustomEvent<{ waters: WatersFile | undefined }>;
  * @fires {WatersReady} homeleg-waters-ready - the waters as they stand, undefined while they have errors
  */
 export class WatersEditor extends SpeakingElement {
-  static override styles = [tokens, controls, watersEditorStyles];
+  static override styles = [tokens, controls, belowStyles, watersEditorStyles];
 
   @state() private sheet: Sheet = EMPTY;
   @state() private chosen: number | undefined;
@@ -66,6 +68,7 @@ export class WatersEditor extends SpeakingElement {
   @state() private refused: readonly Problem[] = [];
   @state() private handed: 'yes' | 'no' | undefined;
 
+  readonly #turns = new InTurns(this, () => 3);
   #history = new SheetHistory();
   #problems: readonly Problem[] = [];
   #waters: WatersFile | undefined;
@@ -109,27 +112,33 @@ export class WatersEditor extends SpeakingElement {
           @place-tapped=${this.#placeTapped}
         ></homeleg-waters-map>
       </div>
-      <section class="card" id="chosen" tabindex="-1" aria-label=${title || words.list}>
-        ${chosen === undefined ? this.#listPart() : this.#formPart(chosen, title)}
+      <section class="card below" id="chosen" tabindex="-1" aria-label=${title || words.list}>
+        ${this.#turns.part(1, () => (chosen === undefined ? this.#listPart() : this.#formPart(chosen, title)))}
       </section>
-      <section class="card whole" aria-label=${words.check}>
+      <section class="card whole below" aria-label=${words.check}>
         <h2>${words.check}</h2>
-        <homeleg-waters-check
-          .sheet=${sheet}
-          .problems=${this.#problems}
-          .doubts=${this.doubts}
-          @show-wanted=${this.#showWanted}
-        ></homeleg-waters-check>
+        ${this.#turns.part(
+          1,
+          () => html`<homeleg-waters-check
+            .sheet=${sheet}
+            .problems=${this.#problems}
+            .doubts=${this.doubts}
+            @show-wanted=${this.#showWanted}
+          ></homeleg-waters-check>`,
+        )}
       </section>
-      <section class="card whole" aria-label=${words.about}>
+      <section class="card whole below" aria-label=${words.about}>
         <h2>${words.about}</h2>
-        <homeleg-waters-about
-          .sheet=${sheet}
-          .problems=${this.#problems}
-          .extent=${boxRound(sheet)}
-          @member-edited=${({ detail }: MemberEdited) =>
-            this.#change(withMember(sheet, detail.member, detail.value), detail.member)}
-        ></homeleg-waters-about>
+        ${this.#turns.part(
+          2,
+          () => html`<homeleg-waters-about
+            .sheet=${sheet}
+            .problems=${this.#problems}
+            .extent=${boxRound(sheet)}
+            @member-edited=${({ detail }: MemberEdited) =>
+              this.#change(withMember(sheet, detail.member, detail.value), detail.member)}
+          ></homeleg-waters-about>`,
+        )}
       </section>
       ${this.#planPart()}
     </div>`;
@@ -209,7 +218,7 @@ export class WatersEditor extends SpeakingElement {
 
   #planPart() {
     const ready = this.#waters !== undefined && this.sheet.features.length > 0;
-    return html`<section class="card whole" aria-label=${words.planHere}>
+    return html`<section class="card whole below" aria-label=${words.planHere}>
       <div class="row">${toolButton(words.planHere, ready, () => void this.#planWanted())}</div>
       <p class="hint">${ready ? words.planHint : this.#waters ? words.empty : words.mendFirst}</p>
       <p role="status">

@@ -1,0 +1,13 @@
+import { define } from '../components/define.ts';
+import { afterPicture, turn } from '../components/turn.ts';
+
+/**
+ * Brings an element of the page to life once the page itself is on the screen: its code is fetched, read and run after
+ * what can be read already. A page in the background has no picture to wait for.
+ */
+export async function bring(tag: string, load: () => Promise<CustomElementConstructor>): Promise<void> {
+  if (!document.hidden) await afterPicture();
+  const element = await load();
+  await turn();
+  define(tag, element);
+}
