@@ -9,11 +9,6 @@ export interface CardWork {
   readonly day: string;
 }
 
-export type CardReport =
-  | { readonly kind: 'progress'; readonly share: number }
-  | { readonly kind: 'done'; readonly card: SeasonCard }
-  | { readonly kind: 'failed' };
-
 /** The card of a boat with its evidence. */
 export function cardWork({ asked, trials, day }: CardWork): Generator<number, SeasonCard> {
   return seasonCard(asked, (trip) => (trials ? measuredTrip({ ...trip, trials }, day).trip : trip));

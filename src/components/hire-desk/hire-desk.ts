@@ -1,28 +1,25 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { hireState, nextChange, outFirst } from '../../core/hire/hire-state.ts';
-import { departed, fleetEnd } from '../../core/hire/hire-times.ts';
+import { departed } from '../../core/hire/hire-times.ts';
 import { hireCraft } from '../../core/hire/hire-trip.ts';
-import { morningHolds } from '../../core/hire/morning-now.ts';
-import type { Fleet, Hire } from '../../core/hire/shapes.ts';
-import { prepareWaters, type Waters } from '../../core/route/waters.ts';
+import type { Hire } from '../../core/hire/shapes.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
-import { levelMark } from '../answer/verdict-mark.ts';
 import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
-import { fetchWaters } from '../planner/fetch-waters.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor } from '../units/measures.ts';
 import { outWords, deskWords as words } from '../words/en-desk.ts';
 import { windWords } from '../words/en-water.ts';
-import { AlarmSound } from './alarm-sound.ts';
 import { BoatEvidence } from './boat-evidence.ts';
-import { DeskClock, SLIGHT } from './desk-clock.ts';
+import { DeskClock } from './desk-clock.ts';
 import type { DeskReplaced, UnitsChosen } from './desk-data.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 import { DeskKeeper } from './desk-keeper.ts';
-import { clockText, dayOf, dayText, offsetAt } from './desk-time.ts';
+import { alarm, clockBack, fleetState, morningState } from './desk-notices.ts';
+import { dayOf } from './desk-time.ts';
+import { DeskWaters } from './desk-waters.ts';
 import type { FleetSet } from './fleet-card.ts';
 import type { HireChanged, HirePressed } from './hand-over.ts';
 import './hire-check.ts';
@@ -30,6 +27,7 @@ import type { SlipWanted } from './hire-check.ts';
 import { hireDeskStyles } from './hire-desk.styles.ts';
 import { lateParts } from './late-parts.ts';
 import type { MorningSet } from './morning-form.ts';
+import { OverdueWarning } from './overdue-warning.ts';
 import type { HireReturned } from './return-form.ts';
 
 const VIEWS = ['check', 'out', 'log', 'card', 'morning', 'fleet'] as const;
@@ -48,41 +46,30 @@ export class HireDesk extends SpeakingElement {
 
   /** Id of the hire being handed over. */
   @state() private open: string | undefined;
-  @state() private waters: Waters | undefined;
-  @state() private soundOn = false;
   @state() private partsFailed = false;
 
   readonly #keeper = new DeskKeeper(this);
   readonly #clock = new DeskClock(this, (now) => nextChange(this.#keeper?.desk.hires ?? [], now));
   readonly #visited = new Set<View>();
   readonly #evidence = new BoatEvidence();
-  readonly #sound = new AlarmSound();
+  readonly #warning = new OverdueWarning(this);
+  readonly #waters = new DeskWaters(this);
   readonly #turns = new InTurns(this, () => (this.#keeper.loaded ? 2 : 1));
   #measures: Measures = measuresFor('metric', 'en');
-  #watersOf: string | undefined;
-  #rangAt = 0;
-  #title: string | undefined;
   #focusWanted = false;
   #lateAsked = false;
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#sound.stop();
-    this.soundOn = false;
-    if (this.#title !== undefined) document.title = this.#title;
-    this.#title = undefined;
-  }
 
   protected override willUpdate(): void {
     const { units, fleet } = this.#keeper.desk;
     if (this.#measures.system !== units || this.#measures.lang !== this.language) {
       this.#measures = measuresFor(units, this.language);
     }
-    void this.#loadWaters(fleet);
+    void this.#waters.look(fleet);
   }
 
   protected override updated(changed: PropertyValues): void {
-    this.#warn();
+    const late = this.#late().length;
+    this.#warning.tell(late > 0 ? this.say(() => outWords.alarms(late)) : undefined, this.#clock.now);
     if (changed.has('view') || !this.#lateAsked) void this.#fetchParts();
     if (!changed.has('open') || !this.#focusWanted) return;
     this.#focusWanted = false;
@@ -95,12 +82,17 @@ export class HireDesk extends SpeakingElement {
       return held ? html`<p class="warn" role="alert">${words.held}</p>` : html`<p class="muted">${words.loading}</p>`;
     }
     const out = outFirst(desk.hires);
+    const late = this.#late();
+    const { now } = this.#clock;
+    const measures = this.#measures;
     return html`<div class="all">
-      ${this.#alarm()} ${this.#clockBack(out)}
+      ${alarm(late, now, measures, { warning: this.#warning, toOut: () => this.#show('out') })}
+      ${clockBack(out, this.#clock, measures)}
       <div class="state off-paper">
         ${inMemory ? html`<p class="warn" role="status">${inMemory === 'newer' ? words.newer : words.inMemory}</p>` : nothing}
         ${desk.unreadable > 0 ? html`<p class="warn">${words.unreadable(desk.unreadable)}</p>` : nothing}
-        ${this.#morningState()} ${this.#fleetState(desk.fleet)}
+        ${morningState(desk.morning, now, measures.lang, this.view === 'morning' ? undefined : () => this.#show('morning'))}
+        ${fleetState(desk.fleet, desk.demo, now, measures.lang)}
         ${this.partsFailed ? html`<p class="warn" role="status">${windWords.partFailed}</p>` : nothing}
       </div>
       <nav class="off-paper" aria-label=${words.parts}>
@@ -191,7 +183,7 @@ export class HireDesk extends SpeakingElement {
         .morning=${desk.morning}
         .now=${now}
         .out=${out.map(({ boatId }) => boatId)}
-        .waters=${this.waters}
+        .waters=${this.#waters.now}
         .measured=${this.#measuredTrip}
         .measures=${measures}
         @slip-wanted=${this.#slipWanted}
@@ -231,91 +223,10 @@ export class HireDesk extends SpeakingElement {
     `;
   }
 
-  #alarm() {
-    const { now } = this.#clock;
-    const late = this.#late();
-    if (late.length === 0) return nothing;
-    return html`<div class="alarm off-paper" role="alert">
-      ${levelMark('no-go')}
-      <div>
-        ${late.map(
-          (hire) => html`<p><strong>${outWords.alarm(hire.boat, this.#measures.time(now - hire.due!))}</strong></p>`,
-        )}
-      </div>
-      <div class="row">
-        <button type="button" @click=${() => this.#show('out')}>${words.views.out}</button>
-        <button type="button" aria-pressed=${String(this.soundOn)} @click=${this.#soundPressed}>
-          ${this.soundOn ? outWords.soundOff : outWords.soundOn}
-        </button>
-      </div>
-    </div>`;
-  }
-
-  /** By a clock put back every due time comes late: the only change of a clock that hides an overdue boat. */
-  #clockBack(out: readonly Hire[]) {
-    const { now, putBack } = this.#clock;
-    const back = Math.max(putBack, ...out.map(({ leftAt }) => leftAt! - now));
-    if (back <= SLIGHT) return nothing;
-    return html`<p class="warn row off-paper" role="alert">
-      <span>${outWords.clockBack(this.#measures.time(back))}</span>
-      ${
-        putBack > 0
-          ? html`<button type="button" @click=${() => this.#clock.accept()}>${outWords.clockSeen}</button>`
-          : nothing
-      }
-    </p>`;
-  }
-
-  #morningState() {
-    const { morning } = this.#keeper.desk;
-    const { now } = this.#clock;
-    const until = morning && clockText(morning.until, now, this.#measures.lang);
-    if (morningHolds(morning, now)) return html`<p class="muted">${words.morningSet(until!)}</p>`;
-    return html`<p class="warn row">
-      <span>${until ? words.morningExpired(until) : words.morningMissing}</span>
-      ${
-        this.view === 'morning'
-          ? nothing
-          : html`<button type="button" @click=${() => this.#show('morning')}>${words.setNow}</button>`
-      }
-    </p>`;
-  }
-
-  #fleetState(fleet: Fleet) {
-    const { now } = this.#clock;
-    if (now > fleetEnd(fleet, offsetAt(now))) {
-      return html`<p class="warn">${words.fleetOver(dayText(fleet.until, this.#measures.lang))}</p>`;
-    }
-    if (this.#keeper.desk.demo) return html`<p class="warn">${words.demo}</p>`;
-    return html`<p class="muted">${fleet.name}. ${words.answersFor(fleet.answers)}.</p>`;
-  }
-
   #late(): readonly Hire[] {
     const { now } = this.#clock;
     return outFirst(this.#keeper.desk.hires).filter((hire) => hireState(hire, now).is === 'overdue');
   }
-
-  /** In the title, where a page in the background is seen, and by sound. */
-  #warn(): void {
-    const late = this.#late().length;
-    if (late === 0) {
-      if (this.#title !== undefined) document.title = this.#title;
-      this.#title = undefined;
-      return;
-    }
-    this.#title ??= document.title;
-    document.title = `${this.say(() => outWords.alarms(late))}: ${this.#title}`;
-    const { now } = this.#clock;
-    if (now - this.#rangAt < 55) return;
-    this.#rangAt = now;
-    this.#sound.ring();
-  }
-
-  readonly #soundPressed = (): void => {
-    if (this.soundOn) this.#sound.stop();
-    else this.#sound.start();
-    this.soundOn = this.#sound.on;
-  };
 
   readonly #measuredTrip = (boatId: string, trip: Trip): Trip => {
     const { fleet, notes } = this.#keeper.desk;
@@ -374,14 +285,6 @@ export class HireDesk extends SpeakingElement {
     const check = this.renderRoot.querySelector('homeleg-hire-check');
     if (hire && hireState(hire, this.#clock.now).is === 'stale') await this.#keeper.removeHire(id);
     else check?.nextHirer();
-  }
-
-  async #loadWaters({ waters, localWaters }: Fleet): Promise<void> {
-    const key = localWaters ? JSON.stringify(localWaters) : (waters ?? '');
-    if (key === this.#watersOf) return;
-    this.#watersOf = key;
-    const file = localWaters ?? (waters ? await fetchWaters(waters) : undefined);
-    if (key === this.#watersOf) this.waters = file && prepareWaters(file);
   }
 }
 

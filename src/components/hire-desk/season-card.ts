@@ -245,7 +245,7 @@ export class SeasonCardMaker extends SpeakingElement {
       }
       this.share = undefined;
       this.failed = report.kind === 'failed';
-      if (report.kind === 'done') this.made = { card: report.card, asked, measured: trials !== undefined };
+      if (report.kind === 'done') this.made = { card: report.value, asked, measured: trials !== undefined };
     });
   }
 

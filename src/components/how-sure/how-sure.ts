@@ -124,7 +124,7 @@ export class HowSure extends SpeakingElement {
       if (report.kind === 'progress') this.done = report.share;
       else if (report.kind === 'failed') this.check = 'failed';
       else {
-        this.#played = report.sampled;
+        this.#played = report.value;
         this.check = 'done';
       }
     });

@@ -2,7 +2,7 @@ import type { WatersFile } from '../../core/route/shapes.ts';
 import { prepareWaters } from '../../core/route/waters.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { standingOf } from '../../core/trip/standing.ts';
-import type { PlayReport } from './player.ts';
+import { tellAll } from '../work-beside.ts';
 import { playing } from './playing.ts';
 
 interface Asked {
@@ -10,15 +10,8 @@ interface Asked {
   readonly file: WatersFile | undefined;
 }
 
-const told = (report: PlayReport): void => globalThis.postMessage(report);
-
 globalThis.addEventListener('message', ({ data }: MessageEvent<Asked>) => {
   const found = standingOf(data.trip, data.file && prepareWaters(data.file));
-  if (!found.ok) return told({ kind: 'failed' });
-  const work = playing(found.value);
-  for (;;) {
-    const { done, value } = work.next();
-    if (done) return told({ kind: 'done', sampled: value });
-    told({ kind: 'progress', share: value });
-  }
+  if (found.ok) tellAll(playing(found.value));
+  else globalThis.postMessage({ kind: 'failed' });
 });
