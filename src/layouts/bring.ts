@@ -1,5 +1,6 @@
 import { define } from '../components/define.ts';
 import { afterPicture, turn } from '../components/turn.ts';
+import { speakPage } from './speak-page.ts';
 
 /**
  * Brings an element of the page to life once the page itself is on the screen: its code is fetched, read and run after
@@ -7,7 +8,8 @@ import { afterPicture, turn } from '../components/turn.ts';
  */
 export async function bring(tag: string, load: () => Promise<CustomElementConstructor>): Promise<void> {
   if (!document.hidden) await afterPicture();
-  const element = await load();
+  // With its words: it should not be there and empty while they come.
+  const [element] = await Promise.all([load(), speakPage()]);
   await turn();
   define(tag, element);
 }

@@ -26,3 +26,9 @@ export function sheetText(sheet: Sheet): string {
   const head = JSON.stringify(members).slice(0, -1);
   return `${head},"features":[\n${features.map((feature) => JSON.stringify(feature)).join(',\n')}\n]}\n`;
 }
+
+/** Under which a sheet is saved: by its own name. */
+export function sheetFileName({ name }: Sheet): string {
+  const plain = typeof name === 'string' ? name.toLowerCase().replace(/[^a-z0-9]+/g, '-') : '';
+  return `${plain.replace(/^-|-$/g, '') || 'waters'}.geojson`;
+}

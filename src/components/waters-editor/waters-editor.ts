@@ -1,21 +1,18 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { state } from 'lit/decorators.js';
-import { readWaters } from '../../core/files/waters-file.ts';
-import type { ChartDoubt } from '../../core/route/chart-doubts.ts';
 import type { LatLon, WatersFile } from '../../core/route/shapes.ts';
 import type { Problem } from '../../core/units/result.ts';
 import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { fetchWaters, SHIPPED_WATERS } from '../planner/fetch-waters.ts';
 import { saveFile } from '../planner/save-file.ts';
-import { whenIdle } from '../planner/when-idle.ts';
 import { toolButton } from '../route-map/map-controls.ts';
 import { undoKey } from '../route-map/map-keys.ts';
 import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { measuresFor } from '../units/measures.ts';
-import { cautions, problemText } from '../words/en.ts';
+import { problemText } from '../words/en.ts';
 import { watersWords as words } from '../words/en-waters.ts';
 import './about-form.ts';
 import type { MemberEdited } from './about-form.ts';
@@ -25,11 +22,12 @@ import type { ShowWanted } from './check-list.ts';
 import './feature-form.ts';
 import type { GeometryEdited, OutlineChosen, PropertyEdited } from './feature-form.ts';
 import './feature-list.ts';
+import './plan-here.ts';
 import type { FeatureAdded, FeatureChosen, FeatureRemoved } from './feature-list.ts';
 import { featureTitle, kindTitle } from './feature-title.ts';
-import { handOver, keepSheet, keptSheet } from './kept-waters.ts';
-import { drawable, featureAt } from './look-over.ts';
-import { openSheet, sheetText } from './open-sheet.ts';
+import { keptSheet } from './kept-waters.ts';
+import { featureAt } from './look-over.ts';
+import { openSheet, sheetFileName, sheetText } from './open-sheet.ts';
 import {
   EMPTY,
   geometryOf,
@@ -42,6 +40,8 @@ import {
   withProperty,
 } from './sheet.ts';
 import { SheetHistory } from './sheet-history.ts';
+import { SheetKeeper } from './sheet-keeper.ts';
+import { SheetLook } from './sheet-look.ts';
 import { featureUnder } from './under.ts';
 import { watersEditorStyles } from './waters-editor.styles.ts';
 import './waters-map.ts';
@@ -62,36 +62,25 @@ export class WatersEditor extends SpeakingElement {
   @state() private sheet: Sheet = EMPTY;
   @state() private chosen: number | undefined;
   @state() private outline = 0;
-  @state() private doubts: readonly ChartDoubt[] | undefined;
   @state() private said = '';
-  @state() private keptFailed = false;
   @state() private refused: readonly Problem[] = [];
-  @state() private handed: 'yes' | 'no' | undefined;
 
   readonly #turns = new InTurns(this, () => 3);
   #history = new SheetHistory();
-  #problems: readonly Problem[] = [];
-  #waters: WatersFile | undefined;
-  #shown: WatersFile | undefined;
+  readonly #keeper = new SheetKeeper(this);
+  readonly #seen = new SheetLook(this);
   #edited: Edited | undefined;
-  #looking = 0;
-  #keeping: ReturnType<typeof setTimeout> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('keydown', this.#keys);
-    window.addEventListener('pagehide', this.#hidden);
     if (!this.hasUpdated) void this.#restore();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.removeEventListener('keydown', this.#keys);
-    window.removeEventListener('pagehide', this.#hidden);
-    void this.#keepNow();
   }
-
-  readonly #hidden = (): void => void this.#keepNow();
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('sheet')) this.#look();
@@ -105,7 +94,7 @@ export class WatersEditor extends SpeakingElement {
       ${this.#toolCard()}
       <div class="card">
         <homeleg-waters-map
-          .waters=${this.#shown}
+          .waters=${this.#seen.shown}
           .edited=${this.#edited}
           .measures=${measuresFor('nautical', this.language)}
           @places-edited=${this.#placesEdited}
@@ -121,8 +110,8 @@ export class WatersEditor extends SpeakingElement {
           1,
           () => html`<homeleg-waters-check
             .sheet=${sheet}
-            .problems=${this.#problems}
-            .doubts=${this.doubts}
+            .problems=${this.#seen.problems}
+            .doubts=${this.#seen.doubts}
             @show-wanted=${this.#showWanted}
           ></homeleg-waters-check>`,
         )}
@@ -133,14 +122,16 @@ export class WatersEditor extends SpeakingElement {
           2,
           () => html`<homeleg-waters-about
             .sheet=${sheet}
-            .problems=${this.#problems}
+            .problems=${this.#seen.problems}
             .extent=${boxRound(sheet)}
             @member-edited=${({ detail }: MemberEdited) =>
               this.#change(withMember(sheet, detail.member, detail.value), detail.member)}
           ></homeleg-waters-about>`,
         )}
       </section>
-      ${this.#planPart()}
+      <section class="card whole below" aria-label=${words.planHere}>
+        <homeleg-plan-here .waters=${this.#seen.waters}></homeleg-plan-here>
+      </section>
     </div>`;
   }
 
@@ -151,7 +142,7 @@ export class WatersEditor extends SpeakingElement {
           ${words.open}
           <input type="file" accept=".geojson,.json,application/geo+json,application/json" @change=${this.#opened} />
         </label>
-        <button type="button" @click=${() => saveFile(this.#fileName, sheetText(this.sheet), 'application/geo+json')}>
+        <button type="button" @click=${() => saveFile(sheetFileName(this.sheet), sheetText(this.sheet), 'application/geo+json')}>
           ${words.save}
         </button>
         ${toolButton(words.undo, this.#history.canUndo, () => this.#stepped('undone'))}
@@ -169,14 +160,14 @@ export class WatersEditor extends SpeakingElement {
             </div>`
           : nothing
       }
-      <p class="muted">${this.keptFailed ? words.notKept : words.kept}</p>
+      <p class="muted">${this.#keeper.failed ? words.notKept : words.kept}</p>
       <p class="muted" role="status">${this.said}</p>
     </section>`;
   }
 
   #listPart() {
     const errors = new Map<number, number>();
-    for (const problem of this.#problems) {
+    for (const problem of this.#seen.problems) {
       const at = featureAt(problem);
       if (at !== undefined) errors.set(at, (errors.get(at) ?? 0) + 1);
     }
@@ -195,7 +186,7 @@ export class WatersEditor extends SpeakingElement {
 
   #formPart(chosen: number, title: string) {
     const feature = this.sheet.features[chosen];
-    const problems = this.#problems.filter((problem) => featureAt(problem) === chosen);
+    const problems = this.#seen.problems.filter((problem) => featureAt(problem) === chosen);
     return html`<h2>${title}</h2>
       <homeleg-feature-form
         .feature=${feature}
@@ -216,38 +207,6 @@ export class WatersEditor extends SpeakingElement {
       </div>`;
   }
 
-  #planPart() {
-    const ready = this.#waters !== undefined && this.sheet.features.length > 0;
-    return html`<section class="card whole below" aria-label=${words.planHere}>
-      <div class="row">${toolButton(words.planHere, ready, () => void this.#planWanted())}</div>
-      <p class="hint">${ready ? words.planHint : this.#waters ? words.empty : words.mendFirst}</p>
-      <p role="status">
-        ${
-          this.handed === 'yes'
-            ? html`${words.planned} <a href="/?waters=drawn">${words.toPlanner}</a>`
-            : this.handed === 'no'
-              ? words.notPlanned
-              : nothing
-        }
-      </p>
-      <ul class="hint">
-        ${cautions().map((caution) => html`<li>${caution}</li>`)}
-      </ul>
-    </section>`;
-  }
-
-  get #fileName(): string {
-    const { name } = this.sheet;
-    const plain =
-      typeof name === 'string'
-        ? name
-            .toLowerCase()
-            .replace(/[^a-z0-9]+/g, '-')
-            .replace(/^-|-$/g, '')
-        : '';
-    return `${plain || 'waters'}.geojson`;
-  }
-
   async #restore(): Promise<void> {
     const kept = await keptSheet();
     // Something may have been drawn or opened meanwhile.
@@ -255,30 +214,15 @@ export class WatersEditor extends SpeakingElement {
     else if (kept && this.sheet === EMPTY) this.sheet = kept;
   }
 
-  /** Reads the sheet as any door would; doubts are looked for when there is time. */
   #look(): void {
-    const { sheet } = this;
-    const read = readWaters(sheet);
-    const empty = sheet.features.length === 0;
-    this.#problems = read.ok ? [] : read.problems;
-    this.#waters = read.ok ? read.value : undefined;
-    this.#shown = empty ? undefined : read.ok ? read.value : drawable(sheet, read.problems);
-    this.handed = undefined;
-    this.doubts = undefined;
-    const look = ++this.#looking;
-    const waters = this.#waters;
+    this.#seen.look(this.sheet);
     this.dispatchEvent(
       new CustomEvent('homeleg-waters-ready', {
-        detail: { waters },
+        detail: { waters: this.#seen.waters },
         bubbles: true,
         composed: true,
       }) satisfies WatersReady,
     );
-    if (!waters || empty) return;
-    whenIdle(async () => {
-      const { chartDoubts } = await import('../../core/route/chart-doubts.ts');
-      if (look === this.#looking) this.doubts = chartDoubts(waters);
-    });
   }
 
   #editedNow(): Edited | undefined {
@@ -299,15 +243,7 @@ export class WatersEditor extends SpeakingElement {
     this.sheet = sheet;
     this.refused = [];
     if (this.chosen !== undefined && this.chosen >= sheet.features.length) this.chosen = undefined;
-    clearTimeout(this.#keeping);
-    this.#keeping = setTimeout(() => void this.#keepNow(), 400);
-  }
-
-  async #keepNow(): Promise<void> {
-    if (this.#keeping === undefined) return;
-    clearTimeout(this.#keeping);
-    this.#keeping = undefined;
-    this.keptFailed = !(await keepSheet(this.sheet));
+    this.#keeper.keep(sheet);
   }
 
   #replaced(sheet: Sheet, said: string): void {
@@ -419,10 +355,6 @@ export class WatersEditor extends SpeakingElement {
     this.renderRoot.querySelector('#chosen')?.scrollIntoView({ block: 'nearest' });
     const at: readonly LatLon[] = 'doubt' in detail && detail.doubt.at ? [detail.doubt.at] : this.#placesOf(index);
     this.#map?.show(at);
-  }
-
-  async #planWanted(): Promise<void> {
-    if (this.#waters) this.handed = (await handOver(this.#waters)) ? 'yes' : 'no';
   }
 
   #keys = (event: KeyboardEvent): void => {
