@@ -90,20 +90,26 @@ export class Suit extends SpeakingElement {
     return html`
       <div class="desk">
         <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
-          ${this.#who(m)} ${turns.part(1, () => this.#trip(m))} ${turns.part(2, () => this.#means(m))}
-          <div class="field">
-            <label for="units">${compareWords.units}</label>
-            <select id="units" @change=${(event: Event) => this.#unitsPicked((event.target as HTMLSelectElement).value)}>
-              ${UNITS.map((each) => html`<option value=${each} .selected=${each === this.units}>${plannerWords.unitNames[each]}</option>`)}
-            </select>
-          </div>
-          <button type="button" class="jump primary" @click=${this.#toAnswer}>
-            ${words.toAnswer(this.found?.filter(({ standing }) => standing === 'fits').length)}
-          </button>
+          ${this.#who(m)} ${turns.part(1, () => this.#trip(m))} ${turns.part(2, () => [this.#means(m), this.#units(), this.#jump()])}
         </form>
         <section class="tells below" tabindex="-1">${turns.part(3, () => this.#answer(m))}</section>
       </div>
     `;
+  }
+
+  #units() {
+    return html`<div class="field">
+      <label for="units">${compareWords.units}</label>
+      <select id="units" @change=${(event: Event) => this.#unitsPicked((event.target as HTMLSelectElement).value)}>
+        ${UNITS.map((each) => html`<option value=${each} .selected=${each === this.units}>${plannerWords.unitNames[each]}</option>`)}
+      </select>
+    </div>`;
+  }
+
+  #jump() {
+    return html`<button type="button" class="jump primary" @click=${this.#toAnswer}>
+      ${words.toAnswer(this.found?.filter(({ standing }) => standing === 'fits').length)}
+    </button>`;
   }
 
   #who(m: Measures) {
