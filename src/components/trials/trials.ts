@@ -156,7 +156,7 @@ export class TrialsBench extends SpeakingElement {
         <span class="step" aria-hidden="true">${step}</span>
         <h2>${title} <span class="state">${text}</span></h2>
       </summary>
-      ${open ? html`<div class="inside below">${inside()}</div>` : nothing}
+      ${open ? html`<div class="inside">${inside()}</div>` : nothing}
     </details>`;
   }
 
