@@ -90,4 +90,59 @@ describe('lightOfTrip', () => {
     expect(lightOfTrip(north, trip('2026-06-21'))).toEqual({ answer: 'polar-day' });
     expect(lightOfTrip(north, trip('2026-12-21'))).toEqual({ answer: 'polar-night' });
   });
+
+  it('is kept with just the hour to spare, and short, not dark, home at sunset itself', () => {
+    const { sunset: sets } = lightOfTrip(place, { departure, home: departure });
+    const at = (home: number, wanted?: number) => lightOfTrip(place, { departure, home }, wanted);
+    expect(at(sets! - 60 * MINUTE)).toMatchObject({ answer: 'kept', margin: 60 * MINUTE });
+    expect(at(sets! - 60 * MINUTE + 1).answer).toBe('short');
+    expect(at(sets!)).toMatchObject({ answer: 'short', margin: 0 });
+    expect(at(sets! + 1)).toMatchObject({ answer: 'dark', margin: -1 });
+    expect(at(sets! - 30 * MINUTE, 30 * MINUTE).answer).toBe('kept');
+  });
+
+  it('begins at sunrise and ends at sunset: a trip that leaves then is in the light, or waits for the next', () => {
+    const { sunset: sets } = lightOfTrip(place, { departure, home: departure });
+    const { sunrise } = lightOfTrip(place, { departure: departure - 9 * HOUR, home: departure });
+    const leaving = (at: number) => lightOfTrip(place, { departure: at, home: at + HOUR });
+    expect(leaving(sunrise!)).toMatchObject({ answer: 'kept', sunset: sets });
+    expect(leaving(sunrise! - 1)).toMatchObject({ answer: 'dark', sunrise });
+    // From sunset on the next sunrise counts, about 13 hours later in October.
+    const evening = leaving(sets!);
+    expect(evening).toMatchObject({ answer: 'dark' });
+    expect(evening.margin).toBeUndefined();
+    expect(evening.sunrise! - sets!).toBeGreaterThan(12 * HOUR);
+    expect(evening.sunrise! - sets!).toBeLessThan(14 * HOUR);
+  });
+
+  it('of a polar day that ends in the autumn is told by that first sunset', () => {
+    // At 69.65 north the sun first sets again at the end of July.
+    const north = { lat: 69.65, lon: 18.96 };
+    const answers = Array.from({ length: 20 }, (_, day) => {
+      const at = secondsOf('2026-07-20T10:00:00Z') + day * 24 * HOUR;
+      return lightOfTrip(north, { departure: at, home: at + HOUR }).answer;
+    });
+    expect(answers[0]).toBe('polar-day');
+    expect(answers.at(-1)).toBe('kept');
+    expect(answers).not.toContain('dark');
+    // Who leaves a day before it, and is home an hour after it, is home in the dark.
+    const days = Array.from({ length: 20 }, (_, day) =>
+      daylightOn(north, secondsOf('2026-07-20T10:00:00Z') + day * 24 * HOUR, 0),
+    );
+    const first = days.findIndex(({ sunset }) => sunset !== undefined);
+    const { sunset } = days[first]!;
+    const departure = days[first - 1]!.solarNoon;
+    expect(lightOfTrip(north, { departure, home: sunset! + HOUR })).toMatchObject({ answer: 'dark', margin: -HOUR });
+  });
+});
+
+describe('twilight', () => {
+  it('comes before sunrise and after sunset, half an hour and more at middle latitudes', () => {
+    const day = daylightOn({ lat: 50.77, lon: -1.3 }, secondsOf('2026-10-10T12:00:00Z'), 0);
+    for (const twilight of [day.sunrise! - day.civilDawn!, day.civilDusk! - day.sunset!]) {
+      expect(twilight).toBeGreaterThan(28 * MINUTE);
+      expect(twilight).toBeLessThan(40 * MINUTE);
+    }
+    expect(Math.abs(day.solarNoon - (day.sunrise! + day.sunset!) / 2)).toBeLessThan(2 * MINUTE);
+  });
 });

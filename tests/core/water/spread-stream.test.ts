@@ -33,6 +33,28 @@ describe('spreadStream', () => {
     expect(neaps[9]).toEqual({ setDeg: 240, rate: 1.4 });
   });
 
+  it('keeps what it was made of, so that it is known for a guess', () => {
+    expect(spreadStream(narrows).spread).toBe(narrows);
+  });
+
+  it('is alike whether it turns six hours before high water or six after: one tide apart', () => {
+    const rates = (turns: number) => {
+      const { springs, neaps } = spreadStream({ ...narrows, turns });
+      return [...springs, ...neaps].map(({ setDeg, rate }) => [setDeg, Math.round(rate * 1e9) / 1e9]);
+    };
+    expect(rates(-6)).toEqual(rates(6));
+    expect(rates(-5.5)).not.toEqual(rates(5.5));
+  });
+
+  it('is nowhere less than the rule, also where it turns between the hours', () => {
+    // Half an hour after slack a quarter by the rule, and 0.2588 by the sine of 15 degrees.
+    const { springs, neaps } = spreadStream({ ...narrows, turns: 0.5 });
+    expect(springs[7]!.rate).toBeCloseTo(3 * Math.sin(Math.PI / 12), 9);
+    expect(neaps[7]!.rate).toBeCloseTo(1.4 * Math.sin(Math.PI / 12), 9);
+    // Half an hour before it the flood has as much.
+    expect(neaps[6]).toEqual({ setDeg: 60, rate: expect.closeTo(Math.sin(Math.PI / 12), 9) });
+  });
+
   it('turns when it is told to', () => {
     const { springs } = spreadStream({ ...narrows, turns: 2 });
     expect(springs[8]!.rate).toBe(0);

@@ -34,6 +34,22 @@ describe('heightByTurns', () => {
   });
 });
 
+describe('the ends of what is told of the tide', () => {
+  it('are known themselves: the first and the last turn, and thirteen hours from a high water', () => {
+    const of = heightByTurns(turns);
+    expect(of(noon - 6 * HOUR)).toEqual({ known: true, height: 1 });
+    expect(of(noon - 6 * HOUR - 1).known).toBe(false);
+    expect(of(noon + 6 * HOUR + 1).known).toBe(false);
+    const alone = heightByTurns([{ at: noon, height: 4 }]);
+    expect(alone(noon)).toEqual({ known: true, height: 4 });
+    const day = heightByHighWater(tide);
+    for (const sign of [-1, 1]) {
+      expect(day(noon + sign * 13 * HOUR).known).toBe(true);
+      expect(day(noon + sign * (13 * HOUR + 1))).toMatchObject({ known: false, until: noon + sign * 13 * HOUR });
+    }
+  });
+});
+
 describe('heightByHighWater', () => {
   const of = heightByHighWater(tide);
 
