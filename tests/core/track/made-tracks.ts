@@ -1,6 +1,6 @@
 import { destination } from '../../../src/core/route/distance.ts';
 import type { LatLon } from '../../../src/core/route/shapes.ts';
-import type { Track, TrackPoint } from '../../../src/core/track/shapes.ts';
+import type { Stretch, Track, TrackPoint } from '../../../src/core/track/shapes.ts';
 
 /** Numbers from 0 to 1 that look thrown but are the same on every machine (a linear congruence, from memory). */
 function dice(seed: number): () => number {
@@ -71,4 +71,14 @@ export function recorded(parts: readonly Part[], recording: Recording = {}): Tra
     }
   }
   return { name: 'Trial', points, breaks: [] };
+}
+
+/** A steady pass that is known to the last figure, from its start, s after `MORNING`, by dead reckoning from `from`. */
+export function pass(start: number, seconds: number, given: Partial<Stretch> = {}, from = OPEN_WATER): Stretch {
+  const { speed = 6, headingDeg = 80 } = given;
+  const distance = speed * seconds;
+  const [since, end] = [MORNING + start, MORNING + start + seconds];
+  const [begin, finish] = [from, destination(from, headingDeg, distance)];
+  const held = { first: 0, last: seconds, deviation: 0, trend: 0, steady: true };
+  return { ...held, start: since, end, begin, finish, distance, speed, headingDeg, ...given };
 }

@@ -3,7 +3,7 @@ import { pairPasses } from '../../../src/core/track/pair-passes.ts';
 import { passGroup } from '../../../src/core/track/pass-group.ts';
 import type { PassGroup } from '../../../src/core/track/shapes.ts';
 import { steadyStretches } from '../../../src/core/track/steady-stretches.ts';
-import { MORNING, type Part, type Recording, recorded } from './made-tracks.ts';
+import { MORNING, type Part, pass, type Recording, recorded } from './made-tracks.ts';
 
 /** Out and back at each speed through the water along a line heading 80, in a stream with the way out. */
 function outAndBack(speeds: readonly number[], stream: number): Part[] {
@@ -90,6 +90,43 @@ describe('pairPasses', () => {
     const { groups } = pairPasses([...second, ...first]);
     expect(counts(groups)).toEqual([2]);
     expect(groups[0]!.speed).toBeCloseTo(7, 2);
+  });
+
+  const byTurns = (...speeds: number[]) =>
+    speeds.map((speed, at) => pass(100 * at, 60, { speed, headingDeg: at % 2 === 0 ? 80 : 260 }));
+
+  it('makes no pair of two passes the same way', () => {
+    const { groups, alone } = pairPasses([pass(0, 60), pass(120, 60)]);
+    expect(groups).toEqual([]);
+    expect(alone.map(({ start }) => start - MORNING)).toEqual([0, 120]);
+  });
+
+  it('takes two fifths of the speed for a stream, up to 2.5 m/s, and more for two throttle settings', () => {
+    const pairs = (out: number, back: number) => pairPasses(byTurns(out, back)).groups.length;
+    expect([pairs(6.9, 3.1), pairs(3.1, 6.9)]).toEqual([1, 1]);
+    expect([pairs(7.1, 2.9), pairs(2.9, 7.1)]).toEqual([0, 0]);
+    expect([pairs(10.4, 5.6), pairs(10.6, 5.4)]).toEqual([1, 0]);
+  });
+
+  it('tells at most twelve passes as one group', () => {
+    expect(counts(pairPasses(byTurns(...Array(12).fill(6))).groups)).toEqual([12]);
+    const fourteen = counts(pairPasses(byTurns(...Array(14).fill(6))).groups);
+    expect(fourteen.length).toBe(2);
+    expect(fourteen.reduce((sum, count) => sum + count, 0)).toBe(14);
+    expect(Math.max(...fourteen)).toBeLessThanOrEqual(12);
+  });
+
+  it('tells groups and passes alone in order of time, though lines cross', () => {
+    const across = [pass(150, 60, { headingDeg: 170 }), pass(650, 60, { headingDeg: 350 })];
+    const found = pairPasses([
+      ...across,
+      ...[0, 300, 900].map((start, at) => pass(start, 60, { headingDeg: at === 1 ? 260 : 80 })),
+    ]);
+    const starts = found.groups.map(({ passes }) => passes[0]!.stretch.start - MORNING);
+    expect(starts).toEqual([0, 150]);
+    expect(counts(found.groups)).toEqual([3, 2]);
+    const apart = pairPasses([pass(500, 60), pass(0, 60), pass(250, 60, { headingDeg: 170 })]);
+    expect(apart.alone.map(({ start }) => start - MORNING)).toEqual([0, 250, 500]);
   });
 
   it('says nothing of nothing', () => {

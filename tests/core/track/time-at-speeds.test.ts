@@ -59,6 +59,48 @@ describe('timeAtSpeeds', () => {
     expect(Math.abs(planing(found) - planing(whole))).toBeLessThan(10);
   });
 
+  it('tells a stop apart from five minutes on', () => {
+    const lying = (seconds: number) => timeAtSpeeds(recorded([{ seconds, speed: 0, headingDeg: 0 }]));
+    expect(lying(300)).toMatchObject({ spent: [], stops: [{ start: MORNING, end: MORNING + 300 }] });
+    expect(lying(299)).toEqual({ spent: [{ speed: 0, seconds: 299 }], stops: [], unrecorded: 0 });
+  });
+
+  it('takes a boat for lying still that drifts under half a metre per second', () => {
+    const drifting = (speed: number) => timeAtSpeeds(recorded([{ seconds: 400, speed, headingDeg: 90 }]));
+    expect(drifting(0.49).stops.length).toBe(1);
+    expect(drifting(0.51)).toMatchObject({ stops: [] });
+    expect(drifting(0.51).spent[0]!.speed).toBeCloseTo(0.51, 5);
+  });
+
+  it('puts speeds of half a metre per second together, ascending, with their mean', () => {
+    const parts = [7.3, 2.1, 7.1, 2.4].map((speed) => ({ seconds: 100, speed, headingDeg: 90, change: 0 }));
+    const { spent } = timeAtSpeeds(recorded(parts));
+    expect(spent.map(({ seconds }) => seconds)).toEqual([200, 200]);
+    expect(spent[0]!.speed).toBeCloseTo(2.25, 4);
+    expect(spent[1]!.speed).toBeCloseTo(7.2, 4);
+    expect(timeAtSpeeds(recorded(parts), 0.25).spent.map(({ seconds }) => seconds)).toEqual([100, 100, 100, 100]);
+  });
+
+  it('counts a quarter of a minute at rest among the speeds as standing, and where it lay', () => {
+    const found = timeAtSpeeds(
+      recorded([
+        { seconds: 50, speed: 4.2, headingDeg: 90, change: 0 },
+        { seconds: 15, speed: 0, headingDeg: 90, change: 0 },
+        { seconds: 50, speed: 4.2, headingDeg: 90, change: 0 },
+      ]),
+    );
+    expect(found.spent.map(({ seconds }) => seconds)).toEqual([15, 100]);
+    expect(found.spent[0]!.speed).toBe(0);
+    expect(found.stops).toEqual([]);
+  });
+
+  it('counts the time of an interruption at which the boat lay still as lying, not as unrecorded', () => {
+    const lying = recorded([{ seconds: 600, speed: 0, headingDeg: 0 }]);
+    const points = lying.points.filter((_, at) => at <= 200 || at >= 400);
+    const found = timeAtSpeeds({ ...lying, points, breaks: [201] });
+    expect(found).toMatchObject({ spent: [], stops: [{ start: MORNING, end: MORNING + 600 }], unrecorded: 0 });
+  });
+
   it('has nothing to tell of no points, or one', () => {
     const nothing = { spent: [], stops: [], unrecorded: 0 };
     expect(timeAtSpeeds({ name: '', points: [], breaks: [] })).toEqual(nothing);
