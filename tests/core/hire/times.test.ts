@@ -79,6 +79,18 @@ describe('hireState', () => {
     expect(hireState(out, NOON + 180 * MINUTE)).toMatchObject({ step: 'raise-alarm' });
   });
 
+  it('changes at the very second: of the slip, a quarter of an hour before it is due, and of each step', () => {
+    const slip = aHire();
+    expect(hireState(slip, slip.validUntil)).toEqual({ is: 'checked', seconds: 0 });
+    expect(hireState(slip, slip.validUntil + 1)).toEqual({ is: 'stale' });
+    const due = NOON + 2 * HOUR;
+    expect(hireState(out, due - 15 * MINUTE - 1)).toEqual({ is: 'out', seconds: 15 * MINUTE + 1 });
+    expect(hireState(out, due - 15 * MINUTE)).toEqual({ is: 'due-soon', seconds: 15 * MINUTE });
+    expect(hireState(out, due - 1)).toEqual({ is: 'due-soon', seconds: 1 });
+    expect(hireState(out, due + 30 * MINUTE - 1)).toMatchObject({ step: 'call' });
+    expect(hireState(out, due + 60 * MINUTE - 1)).toMatchObject({ step: 'ask-round', seconds: 60 * MINUTE - 1 });
+  });
+
   it('is over once the boat is back, late or not', () => {
     expect(hireState({ ...out, returnedAt: NOON + 4 * HOUR }, NOON + 5 * HOUR).is).toBe('returned');
   });
@@ -96,6 +108,13 @@ describe('nextChange', () => {
       seen.push(state.is === 'overdue' ? state.step : state.is);
     }
     expect(seen).toEqual(['out', 'due-soon', 'call', 'ask-round', 'raise-alarm']);
+  });
+
+  it('of a slip comes the second after it runs out, and of several hires the first to come counts', () => {
+    const slip = aHire();
+    expect(nextChange([slip], NOON)).toBe(slip.validUntil + 1);
+    expect(nextChange([slip], slip.validUntil + 1)).toBeUndefined();
+    expect(nextChange([out, slip], NOON)).toBe(Math.min(NOON + 105 * MINUTE, slip.validUntil + 1));
   });
 
   it('is nothing for boats that are back', () => {
@@ -133,6 +152,29 @@ describe('what a desk knows against an answer', () => {
     boatOut: false,
     routeSet: false,
   };
+
+  it('counts the morning and the fleet to their last second, and from their first', () => {
+    const morning = aMorning();
+    expect(conditionsNow(morning, morning.until)).toEqual(MORNING);
+    expect(conditionsNow(morning, morning.setAt)).toEqual(MORNING);
+    const day = { ...fleet, surveyed: '2027-06-19', until: '2027-06-19' };
+    const codes = (now: number) =>
+      deskFindings({ ...situation, now, offset: HOUR, fleet: day, morning: aMorning({ setAt: now, until: now }) }).map(
+        ({ code }) => code,
+      );
+    const midnight = Date.parse('2027-06-19T00:00:00+01:00') / 1000;
+    expect(codes(midnight - 1)).toEqual(['fleet-not-yet']);
+    expect(codes(midnight)).toEqual([]);
+    expect(codes(midnight + 24 * HOUR - 1)).toEqual([]);
+    expect(codes(midnight + 24 * HOUR)).toEqual(['fleet-expired']);
+  });
+
+  it('lets a set route do without a named area, and the worse of two findings rules', () => {
+    expect(deskFindings({ ...situation, routeSet: true, fleet: { ...fleet, area: undefined } })).toEqual([]);
+    expect(deskFindings({ ...situation, allowed: 1 })).toEqual([]);
+    expect(deskVerdict('marginal', [])).toBe('marginal');
+    expect(deskVerdict('go', [{ code: 'area-unnamed', level: 'note' }])).toBe('go');
+  });
 
   it('is nothing when all was set and is in date', () => {
     expect(deskFindings(situation)).toEqual([]);

@@ -84,6 +84,7 @@ describe('the most that may come aboard', () => {
       return found.state === 'afloat' ? found.freeboard : -1;
     };
     const limits = new FloatLimits(low, balance);
+    expect(limits.rest).toMatchObject({ state: 'afloat' });
     for (const [wanted, least] of [
       ['go', LEAST_FREEBOARD],
       ['marginal', 0],

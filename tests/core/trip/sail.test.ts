@@ -4,7 +4,7 @@ import { givenOf, prepare } from '../../../src/core/trip/prepare.ts';
 import { sail } from '../../../src/core/trip/sail.ts';
 import { badCases, expected } from '../../../src/core/trip/scenario.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
-import { haven, soundTrip } from '../../trips.ts';
+import { haven, shipped, soundTrip } from '../../trips.ts';
 
 const SAND = { lat: 45.974, lon: -32.07 };
 
@@ -65,6 +65,47 @@ describe('petrol that burns', () => {
     const { sailed, atStart } = sail(ready, expected(givenOf(ready)));
     const more = sailed.find(({ stretch }) => stretch.leg === 1)!.afloat.mass - atStart.mass;
     expect(more).toBeCloseTo(ready.storeMass(0.9) - ready.storeMass(0.3), 9);
+  });
+});
+
+describe('a long leg', () => {
+  it('needs what its halves need, though the boat grows lighter along it', () => {
+    const sound = { ...trip(undefined, 0.9), conditions: { ...soundTrip().conditions, wind: 'calm' as const } };
+    const [start, , end] = sound.route.waypoints;
+    const far = { ...end!, lat: start!.lat - 0.2 };
+    const half = { ...end!, lat: start!.lat - 0.1 };
+    const way = (...waypoints: (typeof far)[]) => {
+      const ready = prepare({ ...sound, route: { ...sound.route, shape: 'one-way', waypoints } }, undefined);
+      return sail(ready, expected(givenOf(ready)));
+    };
+    const [whole, halves] = [way(start!, far), way(start!, half, far)];
+    // A kilogram and more burns on the way, and the need differs by less than a part in two thousand.
+    expect(whole.needOut).toBeGreaterThan(1);
+    expect(Math.abs(whole.needOut / halves.needOut - 1)).toBeLessThan(0.0005);
+  });
+});
+
+describe('a battery', () => {
+  it('holds what was left and drawn, and what it is charged to where it is charged', () => {
+    const tender = shipped('electric-tender');
+    const [start, ...rest] = tender.route.waypoints;
+    const charged = (refill: number) => {
+      const waypoints = [start!, ...rest.map((point, i) => (i === 1 ? { ...point, stop: 3600, refill } : point))];
+      const ready = prepare({ ...tender, route: { ...tender.route, waypoints } }, haven());
+      const { sailed } = sail(ready, expected(givenOf(ready)));
+      const after = sailed.findIndex(({ stretch }) => stretch.refill !== undefined) + 1;
+      // Told at the end of a stretch, when it gives least.
+      return [sailed[after - 1]!.afloat.charge!, sailed[after]!.afloat.charge!] as const;
+    };
+    const [before, full] = charged(1);
+    expect(full).toBeGreaterThan(before);
+    expect(full).toBeLessThan(1);
+    const [left, kept] = charged(0.05);
+    expect(left).toBe(before);
+    expect(kept).toBeLessThan(left);
+    expect(kept).toBeGreaterThan(0.05);
+    // The same stretch takes the same off, wherever it begins.
+    expect(1 - full).toBeCloseTo(left - kept, 3);
   });
 });
 
