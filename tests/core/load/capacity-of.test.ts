@@ -32,6 +32,22 @@ describe('capacityOf', () => {
     }
   });
 
+  it('tells of persons, power and engine mass only where the plate names them', () => {
+    const craft = boat('catamaran-3-6');
+    const plate = (given: Exclude<Craft['hull']['plate'], 'none' | undefined>) => {
+      const made = { ...craft, hull: { ...craft.hull, plate: given } };
+      return ruleOf(capacityOf(made, { items: crew }, asked), 'plate');
+    };
+    const named = plate({ maxLoad: 400, persons: 5, maxPower: 9000, maxEngineMass: 45 });
+    expect(named.persons).toEqual({ allowed: 5, now: crew.length });
+    expect(named.power).toEqual({ allowed: 9000, now: craft.drive.ratedPower });
+    expect(named.engineMass).toEqual({ allowed: 45, now: craft.drive.mass });
+    const heavy = plate({ maxLoad: 400 });
+    expect(heavy).toEqual({ rule: 'plate', standing: 'limit', load: heavy.load, spare: 400 - heavy.load!.now });
+    const counted = plate({ persons: 5 });
+    expect(counted).toEqual({ rule: 'plate', standing: 'lacks', persons: { allowed: 5, now: 2 } });
+  });
+
   it('says of monohull rules that they do not cover an inflatable or a catamaran', () => {
     for (const hull of ['catamaran-3-6', 'rib-3-4', 'flat-floor-2-7']) {
       const capacity = capacityOf(boat(hull, 'none'), { items: crew }, asked);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Craft, Hull } from '../../../src/core/craft/shapes.ts';
 import { craftFrom, hulls } from '../../../src/core/files/catalogue.ts';
+import { balance } from '../../../src/core/load/balance.ts';
 import { equilibrium, type Floating, stiffness } from '../../../src/core/load/equilibrium.ts';
 import { type FloatBody, floatBody } from '../../../src/core/load/float-body.ts';
 import { type Float, floatOf } from '../../../src/core/load/float-of.ts';
@@ -131,6 +132,33 @@ describe('floatOf', () => {
     expect(float.heelDeg).toBe(Math.max(float.simpleHeelDeg!, float.exactHeelDeg!));
     expect(float.heelDeg).toBeGreaterThan(1);
     expect(float.simpleHeelDeg! / float.exactHeelDeg!).toBeCloseTo(1, 1);
+  });
+
+  it('tells stiffness at the trim the boat takes, upright, wherever those aboard sit', () => {
+    const at = (y: number) => floatingOf(boat(), [aboard('a', 90, { at: { x: 0.3, y, z: 0.6 } })]);
+    const [amid, aside] = [at(0), at(0.3)];
+    const { trimDeg, surface } = afloat(amid.rest);
+    expect(trimDeg).toBeGreaterThan(1);
+    const body = floatBody(boat().hull) as FloatBody;
+    const { allUpMass, lcg, vcg } = balance(boat(), { items: [aboard('a', 90, { at: { x: 0.3, y: 0, z: 0.6 } })] }, 0);
+    const weight = { mass: allUpMass, x: lcg, y: 0, z: vcg };
+    const { across, along, waterplane } = stiffness(body.slices, body.middle, weight, surface);
+    for (const float of [amid, aside]) {
+      expect(float.metacentricHeight).toBeCloseTo(across, 9);
+      expect(float.longitudinalMetacentricHeight).toBeCloseTo(along, 9);
+      expect(float.massPerMetre).toBeCloseTo(waterplane * SEA, 6);
+    }
+    expect(amid.simpleHeelDeg).toBe(0);
+  });
+
+  it('sends everybody to the side to which the rest of the load leans', () => {
+    const crowded = (y: number) => {
+      const gear = aboard('g', 40, { kind: 'gear', at: { x: 1.2, y, z: 0.3 } });
+      return afloat(floatingOf(boat(), [aboard('a', 70, { at: { x: 1.2, y: 0, z: 0.5 } }), gear]).crowded!).heelDeg;
+    };
+    expect(crowded(0.3)).toBeGreaterThan(0);
+    expect(crowded(-0.3)).toBeCloseTo(-crowded(0.3), 6);
+    expect(crowded(0.3)).toBeGreaterThan(crowded(0));
   });
 
   it('loses freeboard and heels when everybody goes to one side', () => {

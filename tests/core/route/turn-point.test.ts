@@ -27,6 +27,19 @@ describe('pointOfNoReturn', () => {
   });
 });
 
+describe('pointOfNoReturnByAmount', () => {
+  it('is what there is over what a metre costs there and back, also at less than a metre a second', () => {
+    // 2 a metre out and 4 home: 90 last 15 m, at half a metre per second 30 s.
+    const [out, home] = [
+      { flow: 1, speed: 0.5 },
+      { flow: 1, speed: 0.25 },
+    ];
+    expect(pointOfNoReturnByAmount(90, out, home)).toEqual({ time: 30, distance: 15 });
+    expect(pointOfNoReturnByAmount(90, { flow: 1, speed: 0 }, home)).toEqual({ time: 0, distance: 0 });
+    expect(pointOfNoReturnByAmount(90, { flow: 0, speed: 1 }, { flow: 0, speed: 1 }).distance).toBe(Infinity);
+  });
+});
+
 describe('equalTimePoint', () => {
   it('lies half-way when both ways are alike', () => {
     expect(equalTimePoint(1000, 5, 5)).toEqual({ time: 100, distance: 500 });
