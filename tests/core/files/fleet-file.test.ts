@@ -28,6 +28,11 @@ describe('readFleet', () => {
     ]);
   });
 
+  it('takes a usual speed from 0.3 to 25 m/s', () => {
+    const told = (speed: number) => problems(changed((fleet) => (fleet.boats[0].speed = speed))).length;
+    expect([0.29, 0.3, 25, 25.1].map(told)).toEqual([1, 0, 0, 1]);
+  });
+
   it('names a hull that the catalogue does not have', () => {
     const [found] = problems(changed((fleet) => (fleet.boats[0].hullId = 'ark')));
     expect(found).toMatch(/^boats\.0\.hullId: .*is not in the catalogue$/);

@@ -288,6 +288,34 @@ describe('runsFromTable', () => {
     expect(runsFromTable(found, [undefined, undefined], context).problems).toMatchObject([{ code: 'no-speed' }]);
   });
 
+  it('calls no column half whose other half is the very first', () => {
+    const text = lines('Voltage (V),Current (A),Speed (kn)', '12,20,3');
+    expect(read(text, electric)).toMatchObject({ problems: [], runs: [{ consumed: { kind: 'rate', rate: 240 } }] });
+  });
+
+  it('takes figures up to the limits of what is credible, and none beyond', () => {
+    const codes = (head: string, ...cells: readonly string[]) =>
+      cells.map((cell) => read(lines(`Speed (m/s),${head}`, `5,${cell}`)).problems.length);
+    expect(codes('Revs (rpm)', '49', '50', '20000', '20001')).toEqual([1, 0, 0, 1]);
+    expect(codes('Wind (m/s),Wind from (deg)', '40,360', '40.1,0', '0,361')).toEqual([0, 1, 1]);
+    expect(codes('Waves (m)', '5', '5.1')).toEqual([0, 1]);
+    expect(codes('Load (kg)', '0.9', '1', '2000', '2001')).toEqual([1, 0, 0, 1]);
+    const volts = (cell: string) => read(lines('Speed (m/s),Current (A),Voltage (V)', `2,5,${cell}`), electric);
+    expect(['0.9', '1', '1000', '1001'].map((cell) => volts(cell).problems.length)).toEqual([1, 0, 0, 1]);
+    const speed = (cell: string) => read(lines('Speed (m/s),Revs (rpm)', `${cell},3000`)).problems.length;
+    expect(['0.04', '0.05', '40', '40.1'].map(speed)).toEqual([1, 0, 0, 1]);
+  });
+
+  it('takes five thousand rows and a hundred columns, and no more', () => {
+    const rows = (count: number) => tableColumns(['Speed,Revs', ...Array(count).fill('5,3000')].join('\n'));
+    expect(rows(5000).ok).toBe(true);
+    expect(rows(5001)).toMatchObject({ ok: false, problems: [{ code: 'too-big', limit: 5000 }] });
+    const columns = (count: number) =>
+      tableColumns(lines(Array(count).fill('x').join(','), Array(count).fill('1').join(',')));
+    expect(columns(100).ok).toBe(true);
+    expect(columns(101)).toMatchObject({ ok: false, problems: [{ code: 'too-big', limit: 100 }] });
+  });
+
   it('gives ids that are not taken', () => {
     const where = { ...context, taken: ['r1', 'x'] };
     expect(sound(lines('Id,Speed kn', 'x,5', 'y,5', 'y,5', ',5'), where).map(({ id }) => id)).toEqual([

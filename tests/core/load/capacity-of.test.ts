@@ -34,8 +34,8 @@ describe('capacityOf', () => {
 
   it('tells of persons, power and engine mass only where the plate names them', () => {
     const craft = boat('catamaran-3-6');
-    const plate = (given: Exclude<Craft['hull']['plate'], 'none' | undefined>) => {
-      const made = { ...craft, hull: { ...craft.hull, plate: given } };
+    const plate = (given: Partial<Plate>) => {
+      const made = { ...craft, hull: { ...craft.hull, plate: { scheme: 'eu', ...given } as const } };
       return ruleOf(capacityOf(made, { items: crew }, asked), 'plate');
     };
     const named = plate({ maxLoad: 400, persons: 5, maxPower: 9000, maxEngineMass: 45 });

@@ -57,6 +57,6 @@ describe('usRuleCovers', () => {
     for (const form of ['rigid-v', 'rigid-flat', 'displacement'] as const) {
       expect([usRuleCovers(form, 19.9 * FOOT), usRuleCovers(form, 20 * FOOT)]).toEqual([true, false]);
     }
-    expect(usRuleCovers('flat-floor', 3)).toBe(false);
+    expect(usRuleCovers('flat-floor-inflatable', 3)).toBe(false);
   });
 });

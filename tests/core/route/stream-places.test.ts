@@ -37,6 +37,26 @@ describe('streamPlaces', () => {
     expect(found.leftOut).toMatchObject([{ code: 'streams-not-hourly', path: 'features.0.properties.hours' }]);
   });
 
+  it('takes directions as 0 up to 360 and rates in knots, at springs and at neaps', () => {
+    const at = haven.features.findIndex(({ properties }) => properties?.kind === 'stream');
+    const first = haven.features[at]!;
+    const hours = [
+      { h: -1, set_deg: 360, spring_kn: 2, neap_kn: 1 },
+      { h: 0, set_deg: 190, spring_kn: 3, neap_kn: 1.5 },
+    ];
+    const turned = { ...first, properties: { ...first.properties, hours } };
+    const [place] = streamPlaces({ ...haven, features: [turned] } as WatersFile).places;
+    expect(place!.firstHour).toBe(-1);
+    expect(place!.springs).toEqual([
+      { setDeg: 0, rate: 2 * KNOT },
+      { setDeg: 190, rate: 3 * KNOT },
+    ]);
+    expect(place!.neaps).toEqual([
+      { setDeg: 0, rate: KNOT },
+      { setDeg: 190, rate: 1.5 * KNOT },
+    ]);
+  });
+
   it('speaks for the water in sight only: no place answers across an island', () => {
     const waters = prepareWaters(haven);
     const crosses = (from: { lat: number; lon: number }, to: { lat: number; lon: number }) =>
