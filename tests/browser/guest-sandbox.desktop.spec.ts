@@ -22,7 +22,7 @@ test('in a sandboxed frame, whose storage throws, the planner plans and says tha
   await page.route('/club/', (route) =>
     route.fulfill({
       contentType: 'text/html',
-      body: '<!doctype html><html lang="en"><iframe title="Planner" width="1000" height="700" sandbox="allow-scripts" src="/club/framed/"></iframe></html>',
+      body: '<!doctype html><html lang="en"><iframe title="Planner" width="1000" height="700" sandbox="allow-scripts allow-forms" src="/club/framed/"></iframe></html>',
     }),
   );
   await page.goto('/club/');

@@ -251,7 +251,16 @@ export const loadTableStyles = css`
     margin-block-start: calc(var(--_gap) * 2.5);
   }
 
+  /* About its room, or what is skipped would be measured over the foot of the page. */
+  homeleg-closer-look.below {
+    contain-intrinsic-block-size: auto 275rem;
+  }
+
   @container (min-width: 720px) {
+    homeleg-closer-look.below {
+      contain-intrinsic-block-size: auto 100rem;
+    }
+
     .jump {
       display: none;
     }
