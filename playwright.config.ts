@@ -5,7 +5,7 @@ const port = Number(process.env.HOMELEG_TEST_PORT || 4397);
 
 /** Walks through the newer pages and cards, one by one; `npm run test:long` makes them, so that `npm test` stays short. */
 const LONG =
-  /(company|compare|deck|faults(-[a-z]+)?|further|guest(-[a-z]+)?|host-headers|how-far|languages|offline|passage-plan|route-help|measured-boat|saved-trips|share-link|site-embed|site-embed-page|translated-lists|trials|water-day|waters)\.(desktop\.|phone\.)?spec\.ts$/;
+  /(company|compare|deck|faults(-[a-z]+)?|further|guest(-[a-z]+)?|hire|host-headers|how-far|languages|offline|passage-plan|route-help|measured-boat|saved-trips|share-link|site-embed|site-embed-page|translated-lists|trials|water-day|waters)\.(desktop\.|phone\.)?spec\.ts$/;
 const long = process.env.HOMELEG_LONG === '1';
 const others = long ? [] : [LONG];
 
