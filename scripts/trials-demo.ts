@@ -1,4 +1,5 @@
 /** node scripts/trials-demo.ts: writes the invented trial days of shared/trials-demo from a seeded simulation. */
+
 import { writeFileSync } from 'node:fs';
 import { type Afloat, type Boat, boatOf } from '../src/core/curve/boat.ts';
 import { curve } from '../src/core/curve/curve.ts';
@@ -11,20 +12,10 @@ import type { Aboard, Load } from '../src/core/load/shapes.ts';
 import { destination } from '../src/core/route/distance.ts';
 import type { LatLon } from '../src/core/route/shapes.ts';
 import type { BoatProfile, Pass, Run } from '../src/core/trials/shapes.ts';
+import { seededChance } from '../src/core/trip/chance.ts';
 import { KNOT } from '../src/core/units/convert.ts';
 
-/** Mulberry32, so that the files come out the same every time. */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-const random = seeded(20270619);
+const random = seededChance(20270619);
 /** Box and Muller 1958: a normal figure from two even ones. */
 const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 

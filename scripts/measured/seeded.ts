@@ -2,6 +2,7 @@ import type { Craft } from '../../src/core/craft/shapes.ts';
 import { destination } from '../../src/core/route/distance.ts';
 import { calibrated } from '../../src/core/trials/calibrated.ts';
 import { fitTrials } from '../../src/core/trials/fit.ts';
+import { seededChance } from '../../src/core/trip/chance.ts';
 import { planTrip } from '../../src/core/trip/plan-trip.ts';
 import type { Trip, Verdict } from '../../src/core/trip/shapes.ts';
 import type { Stream } from '../../src/core/water/shapes.ts';
@@ -50,24 +51,13 @@ const BINS = 7;
 /** The dinghy of which nothing is known stands alone, so that it neither helps nor hurts the others. */
 const GROUPS: readonly (readonly string[])[] = [PETROL_BOATS, ['E-pram', 'E-row'], ['E-pod']];
 
-/** Mulberry32, so that the trips are the same every time. */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
 /**
  * Trips out and home on any course, half of them in a stream that is told: as many for each boat, at a speed it was
  * measured at below full throttle, with a reserve of a third or a fifth. How long a trip is follows from what it is to
  * take, by the measured consumption and plain geometry; the method has no part in it.
  */
 function seededTrips(): readonly SeededTrip[] {
-  const random = seeded(SEED);
+  const random = seededChance(SEED);
   const boats = [...PETROL_BOATS, ...ELECTRIC_BOATS];
   return Array.from({ length: TRIPS }, (_, i): SeededTrip => {
     const points = cruising(boats[i % boats.length]!);

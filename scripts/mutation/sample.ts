@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { seededChance } from '../../src/core/trip/chance.ts';
 import { type Mutant, mutantsOf } from './mutators.ts';
 
 export const CORE = 'src/core';
@@ -47,23 +48,11 @@ export function sampleOf(mutants: readonly Mutant[], wanted: number, seed: numbe
 }
 
 export function shuffled<T>(list: readonly T[], seed: number): T[] {
-  const random = chance(seed);
+  const random = seededChance(seed);
   const mixed = [...list];
   for (let i = mixed.length - 1; i > 0; i--) {
     const j = Math.floor(random() * (i + 1));
     [mixed[i], mixed[j]] = [mixed[j]!, mixed[i]!];
   }
   return mixed;
-}
-
-/** Mulberry32. */
-function chance(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
-  };
 }

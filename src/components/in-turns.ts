@@ -9,7 +9,7 @@ export class InTurns implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #parts: () => number;
   #there = 1;
-  #coming = false;
+  #coming: Promise<void> | undefined;
 
   constructor(host: ReactiveControllerHost, parts: () => number) {
     this.#host = host;
@@ -18,7 +18,7 @@ export class InTurns implements ReactiveController {
   }
 
   hostUpdated(): void {
-    if (this.#there < this.#parts() && !this.#coming) void this.#next();
+    if (this.#there < this.#parts()) this.#coming ??= this.#next();
   }
 
   /** What part `at`, counted from 0, shows once its turn has come. */
@@ -26,11 +26,15 @@ export class InTurns implements ReactiveController {
     return at < this.#there ? show() : nothing;
   }
 
+  /** Done once all parts have come. */
+  async whole(): Promise<void> {
+    while (this.#coming) await this.#coming;
+  }
+
   async #next(): Promise<void> {
-    this.#coming = true;
     await turn();
-    this.#coming = false;
     this.#there++;
+    this.#coming = undefined;
     this.#host.requestUpdate();
   }
 }

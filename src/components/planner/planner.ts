@@ -6,6 +6,7 @@ import { tightened } from '../../core/trip/tightened.ts';
 import type { Result } from '../../core/units/result.ts';
 import '../answer/answer.ts';
 import '../fuel-bar/fuel-bar.ts';
+import { InTurns } from '../in-turns.ts';
 import { undoKey } from '../route-map/map-keys.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -28,7 +29,6 @@ import { plannerStyles } from './planner.styles.ts';
 import { tellTrip } from './planner-events.ts';
 import { PlannerSettings } from './planner-settings.ts';
 import { questionCards } from './question-cards.ts';
-import { Stages } from './stages.ts';
 import { TripEdits } from './trip-edits.ts';
 import type { TripLeft } from './trip-left.ts';
 import { TripOnScreen } from './trip-on-screen.ts';
@@ -93,7 +93,7 @@ export class Planner extends PlannerSettings {
   readonly #boat: MeasuredBoat;
   readonly #wishes: Wishes;
   readonly #teller = new PlanTeller(this);
-  readonly #stages = new Stages(this, 2);
+  readonly #turns = new InTurns(this, () => 3);
   #measures: Measures = measuresFor('nautical', 'en');
   #watersGiven: readonly unknown[] = [];
   /** What the plan was made of. */
@@ -183,7 +183,7 @@ export class Planner extends PlannerSettings {
 
   protected override async getUpdateComplete(): Promise<boolean> {
     const settled = await super.getUpdateComplete();
-    await this.#stages.whole();
+    await this.#turns.whole();
     return settled && super.getUpdateComplete();
   }
 
@@ -251,20 +251,18 @@ export class Planner extends PlannerSettings {
           ${questionCards({ ...shared, map: { tiles, tilesAttribution, center, zoom }, forecastSource, tighten, boats: this.#page.boats() })}
         </div>
         <div class="tells" id="answer">
-          ${
-            this.#stages.shows(1)
-              ? answerColumn({
-                  trip,
-                  maker: this.#maker,
-                  measures: this.#measures,
-                  announcement: this.#teller.announcement,
-                  fixWanted: this.#wishes.fixWanted,
-                  assumptionWanted: this.#wishes.assumptionWanted,
-                })
-              : nothing
-          }
+          ${this.#turns.part(1, () =>
+            answerColumn({
+              trip,
+              maker: this.#maker,
+              measures: this.#measures,
+              announcement: this.#teller.announcement,
+              fixWanted: this.#wishes.fixWanted,
+              assumptionWanted: this.#wishes.assumptionWanted,
+            }),
+          )}
         </div>
-        ${this.#stages.shows(2) ? wideCards({ ...shared, prepared: this.#preparedTrip }) : nothing}
+        ${this.#turns.part(2, () => wideCards({ ...shared, prepared: this.#preparedTrip }))}
         ${
           this.plan
             ? html`<a class="strip" part="strip" href="#answer" @click=${this.#wishes.toAnswer}>
