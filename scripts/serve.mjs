@@ -40,6 +40,8 @@ export const contentPolicy = [
   "connect-src 'self'",
   "worker-src 'self'",
   "manifest-src 'self'",
+  // The gallery's pages of others.
+  "frame-src 'self'",
   "base-uri 'none'",
   "form-action 'self'",
   "frame-ancestors 'self'",

@@ -1,16 +1,27 @@
-/** For the framed page: tells the page around it how high it is. */
-export const FRAMED = `// On the framed page; name the site that may frame it.
+import { escaped } from './snippet.ts';
+
+/** For the framed page: tells the page around it how high it is. The planner does so itself with `tell-size`. */
+export const FRAMED = `// On the framed page; the planner needs no script for it, only tell-size.
 new ResizeObserver(() => {
-  parent.postMessage({ homelegHeight: document.documentElement.offsetHeight }, 'https://club.example');
-}).observe(document.documentElement);`;
+  const height = document.documentElement.offsetHeight;
+  parent.postMessage({ type: 'homeleg-size', height }, '*');
+}).observe(document.documentElement);
+`;
 
 /** For the page around it. */
-export const FRAMING = `// On the page with <iframe id="planner" title="Trip planner" src="https://boats.example/planner/">
-const frame = document.getElementById('planner');
-addEventListener('message', ({ origin, source, data }) => {
-  if (origin !== 'https://boats.example' || source !== frame.contentWindow) return;
-  if (data?.homelegHeight > 0) frame.style.height = Math.ceil(data.homelegHeight) + 'px';
-});`;
+export const FRAMING = `// On the page around it: each frame gets the height that the page in it tells of.
+addEventListener('message', ({ source, data }) => {
+  if (data?.type !== 'homeleg-size' || !(data.height > 0)) return;
+  for (const frame of document.querySelectorAll('iframe')) {
+    if (frame.contentWindow === source) frame.style.height = Math.ceil(data.height) + 'px';
+  }
+});
+`;
+
+/** Mark-up of a frame that waits until it comes near. */
+export function frameOf(title: string, src: string): string {
+  return `<iframe title="${escaped(title)}" src="${escaped(src)}" loading="lazy"></iframe>`;
+}
 
 /** One way to use the package in each framework. */
 export const FRAMEWORKS = [

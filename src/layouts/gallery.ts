@@ -4,8 +4,8 @@ import { type Chosen, markupOf, sheetOf } from './snippet.ts';
 export interface Exhibit {
   readonly id: 'club' | 'desk' | 'dealer' | 'dark' | 'narrow';
   readonly chosen: Chosen;
-  /** Lines of a script that the page needs besides. */
-  readonly script?: string;
+  /** A page of its own in a frame, with these scripts beside the element's; without it, the element on the gallery's page. */
+  readonly scripts?: readonly string[];
 }
 
 const at = (tag: string, attributes: Chosen['attributes'] = [], styles: Chosen['styles'] = []): Chosen => ({
@@ -18,18 +18,22 @@ const at = (tag: string, attributes: Chosen['attributes'] = [], styles: Chosen['
 export const EXHIBITS: readonly Exhibit[] = [
   {
     id: 'club',
-    chosen: at(
-      'homeleg-planner',
-      [['units', 'metric']],
-      [
-        ['--homeleg-accent', 'light-dark(#7a2f1d, #f2b59f)'],
-        ['--homeleg-on-accent', 'light-dark(#ffffff, #3a140a)'],
-        ['--homeleg-radius', '2px'],
-      ],
-    ),
-    script: `document.querySelector('homeleg-planner').tighten = { reserve: [{ kind: 'share', share: 0.5 }] };`,
+    chosen: at('homeleg-planner', [
+      ['units', 'metric'],
+      ['reserve', '50 %'],
+      ['keep', 'none'],
+      ['tell-size', true],
+    ]),
+    scripts: [],
   },
-  { id: 'desk', chosen: at('homeleg-reserve-check', [['units', 'metric']]) },
+  {
+    id: 'desk',
+    chosen: at('homeleg-reserve-check', [
+      ['units', 'metric'],
+      ['name', 'trip'],
+    ]),
+    scripts: ['/guests/tell-height.js', '/guests/desk.js'],
+  },
   {
     id: 'dealer',
     chosen: at('homeleg-load-table', [['units', 'metric']], [['--homeleg-accent', 'light-dark(#1f4f8f, #a9c9f5)']]),
@@ -44,13 +48,18 @@ export const EXHIBITS: readonly Exhibit[] = [
   },
 ];
 
-/** All that a page has to hold for it. */
-export function snippetOf({ chosen, script }: Exhibit): string {
-  const sheet = sheetOf(chosen);
-  return [markupOf(chosen), script && `\n// ${SCRIPT_OF}\n${script}`, sheet && `\n/* ${SHEET_OF} */\n${sheet}`]
-    .filter(Boolean)
-    .join('\n');
+/** Those whose page stands in a frame. */
+export const FRAMED_EXHIBITS = EXHIBITS.filter(({ scripts }) => scripts !== undefined);
+
+/** Where such a page stands, in English. */
+export function guestPath({ id }: Exhibit): string {
+  return `/guests/${id}.html`;
 }
 
-const SCRIPT_OF = 'in a script of the page';
+/** All that a page has to hold for an element on it. */
+export function snippetOf({ chosen }: Exhibit): string {
+  const sheet = sheetOf(chosen);
+  return [markupOf(chosen), sheet && `\n/* ${SHEET_OF} */\n${sheet}`].filter(Boolean).join('\n');
+}
+
 const SHEET_OF = 'in its style sheet';

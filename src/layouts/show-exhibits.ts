@@ -1,5 +1,3 @@
-import type { Policy } from '../core/trip/shapes.ts';
-
 const DEFINE = import.meta.glob('../components/*/define.ts');
 
 /** Starts each element of the gallery once it comes near, and sets what its page would set by a script. */
@@ -25,9 +23,5 @@ async function start(frame: HTMLElement): Promise<void> {
   element.setAttribute('keep', 'none');
   for (const [name, value] of JSON.parse(attributes) as [string, string][]) element.setAttribute(name, value);
   for (const [name, value] of JSON.parse(styles) as [string, string][]) element.style.setProperty(name, value);
-  if (frame.dataset.exhibit === 'club') Object.assign(element, { tighten: HOUSE_RULE });
   frame.replaceChildren(element);
 }
-
-/** As the snippet of the club has it. */
-const HOUSE_RULE: Partial<Policy> = { reserve: [{ kind: 'share', share: 0.5 }] };

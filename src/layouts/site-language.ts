@@ -41,7 +41,7 @@ export const siteLanguages: readonly SiteLanguage[] = [
 
 /** The pages that are there in every language; the others are in English only. */
 const IN_ALL =
-  /^\/(?:(?:trials|engines|suit|hire|waters|search|embed|gallery)\/|checklists\/(?:[\w-]+\/)?)?(?:[?#].*)?$/;
+  /^\/(?:(?:trials|engines|suit|hire|waters|search|embed|gallery)\/|guests\/[\w-]+\.html|checklists\/(?:[\w-]+\/)?)?(?:[?#].*)?$/;
 
 /** What a page with `[...lang]` in its path is made for. */
 export function languagePaths(): { params: { lang: string | undefined } }[] {

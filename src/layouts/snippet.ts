@@ -11,8 +11,13 @@ export interface Chosen {
 /** The lines for the page: its script, and the element. */
 export function markupOf({ tag, folder, attributes }: Chosen): string {
   const script = `${folder.trim().replace(/\/*$/, '/')}${tag.replace('homeleg-', '')}.js`;
+  return `<script type="module" src="${escaped(script)}"></script>\n${tagOf({ tag, attributes })}`;
+}
+
+/** The element alone. */
+export function tagOf({ tag, attributes }: Pick<Chosen, 'tag' | 'attributes'>): string {
   const given = attributes.map(([name, value]) => (value === true ? ` ${name}` : ` ${name}="${escaped(value)}"`));
-  return `<script type="module" src="${escaped(script)}"></script>\n<${tag}${given.join('')}></${tag}>`;
+  return `<${tag}${given.join('')}></${tag}>`;
 }
 
 /** The lines for the style sheet, if any are needed. */
@@ -21,6 +26,7 @@ export function sheetOf({ tag, styles }: Chosen): string {
   return `${tag} {\n${styles.map(([name, value]) => `  ${name}: ${value};`).join('\n')}\n}`;
 }
 
-function escaped(text: string): string {
+/** For text and for values in double quotes. */
+export function escaped(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
 }

@@ -1,5 +1,8 @@
+import { parse } from 'node-html-parser';
 import { describe, expect, it } from 'vitest';
-import { EXHIBITS, snippetOf } from '../../src/layouts/gallery.ts';
+import { EXHIBITS, FRAMED_EXHIBITS, snippetOf } from '../../src/layouts/gallery.ts';
+import { guestPage } from '../../src/layouts/guest-page.ts';
+import { siteLanguages } from '../../src/layouts/site-language.ts';
 import { markupOf, sheetOf } from '../../src/layouts/snippet.ts';
 
 const planner = { tag: 'homeleg-planner', folder: '/embed/', attributes: [], styles: [] };
@@ -38,10 +41,26 @@ describe('sheetOf', () => {
 });
 
 describe('the gallery', () => {
-  it('shows a snippet with the element, what its script sets and what its sheet sets', () => {
-    const club = snippetOf(EXHIBITS.find(({ id }) => id === 'club')!);
-    expect(club).toContain('<homeleg-planner units="metric"></homeleg-planner>');
-    expect(club).toContain("tighten = { reserve: [{ kind: 'share', share: 0.5 }] }");
-    expect(club).toContain('--homeleg-radius: 2px;');
+  const exhibit = (id: string) => EXHIBITS.find((each) => each.id === id)!;
+
+  it('shows a snippet with the element and what its sheet sets', () => {
+    const dealer = snippetOf(exhibit('dealer'));
+    expect(dealer).toContain('<homeleg-load-table units="metric"></homeleg-load-table>');
+    expect(dealer).toContain('--homeleg-accent: light-dark(#1f4f8f, #a9c9f5);');
   });
+
+  it.each(FRAMED_EXHIBITS.flatMap((each) => siteLanguages.map((language) => [each.id, language.tag] as const)))(
+    'frames a whole page of the %s, in %s: titled, with its own sheet, said to be invented, out of search',
+    (id, tag) => {
+      const language = siteLanguages.find((each) => each.tag === tag)!;
+      const page = parse(guestPage(exhibit(id), language));
+      const { gallery } = language.texts;
+      expect(page.querySelector('html')?.getAttribute('lang')).toBe(tag);
+      expect(page.querySelector('title')?.text).toBe(gallery[exhibit(id).id].name);
+      expect(page.querySelector('meta[name="robots"]')?.getAttribute('content')).toBe('noindex');
+      expect(page.querySelector('link[rel="stylesheet"]')?.getAttribute('href')).toBe(`/guests/${id}.css`);
+      expect(page.querySelectorAll('[style], style, script:not([src])')).toEqual([]);
+      expect(page.querySelector('main')?.text).toContain(gallery.invented);
+    },
+  );
 });

@@ -245,7 +245,7 @@ export const siteTexts: SiteTexts = {
       'Eingaben bleiben im Browser der Besucher, unter der Adresse der eigenen Website; <code>keep="none"</code> behält nichts.',
     frame: 'In einem Rahmen von eigener Höhe',
     frameText:
-      'Wo nur ein Rahmen möglich ist, meldet die gerahmte Seite ihre Höhe. Das erste Skript gehört auf diese Seite, das zweite auf die Seite darum herum.',
+      'Wo nur ein Rahmen möglich ist, teilt die gerahmte Seite ihre Höhe mit: der Planer mit <code>tell-size</code>, jedes andere Element mit dem ersten Skript. Das zweite gehört auf die Seite ringsum. Die <a href="/gallery/">Galerie</a> macht es mit genau diesen Zeilen.',
     frameworks: 'Mit einem Framework',
     frameworksText:
       'Das Paket hat Module und Typen für Bündelprogramme. Einfache Werte gehen als Attribute hinein, Objekte als Eigenschaften; die Ereignisse stehen in der Referenz.',
@@ -280,16 +280,27 @@ export const siteTexts: SiteTexts = {
     description:
       'Elemente von Homeleg auf erfundenen Seiten eines Vereins, eines Verleihs und eines Händlers, dunkel und in schmaler Spalte.',
     heading: 'Seiten mit den Elementen',
-    lead: 'Jedes ist ein echtes Element auf einer erfundenen Seite, mit seinem Schnipsel. Vereine, Firmen, Boote und Reviere gibt es nicht.',
+    lead: 'Die ersten beiden sind ganze Seiten von anderen, gerahmt in ihrer eigenen Höhe; die übrigen sind Elemente auf dieser Seite. Vereine, Firmen, Boote und Reviere gibt es nicht.',
     back: '<a href="/embed/">Selbst auswählen und kopieren</a>',
     snippet: 'Der Schnipsel',
     loading: 'Lädt, sobald es ins Blickfeld kommt, und braucht JavaScript.',
+    alone: (name: string) => `${name}: die Seite allein`,
+    source: 'Die Seite im Rahmen',
+    around: 'Der Rahmen auf der Seite ringsum',
+    invented: 'Eine erfundene Seite, die zeigt, wie ein Element auf einer steht. Niemand steht dahinter.',
+    booking: {
+      button: 'Dieses Boot buchen',
+      booked: 'Erfunden: Es wurde nichts gesendet. Der eigene Server bekäme jetzt:',
+    },
     pages: {
       club: [
         'Ein Verein',
-        'Der Planer in den Farben des Vereins, mit einer Hausregel: die Hälfte des Kraftstoffs bleibt. Regeln der Seite verschärfen nur die der Benutzer.',
+        'Die Seite eines Vereins in einem Rahmen, mit eigenen Farben und einer Hausregel: Die Hälfte des Kraftstoffs bleibt. Regeln der Seite verschärfen nur die der Benutzer.',
       ],
-      desk: ['Ein Verleih', 'Die kurze Prüfung für die Theke: Boot, Gewichte, Tankanzeige, Stunden.'],
+      desk: [
+        'Ein Verleih',
+        'Eine Buchungsseite in einem Rahmen: Boot, Gewichte, Tankanzeige, Stunden. Das Formular sendet die Fahrt, sobald es eine Antwort gibt.',
+      ],
       dealer: ['Ein Händler', 'Welcher Motor für welche Besatzung, auf einem Rumpf, neben dem Angebot.'],
       dark: ['Eine dunkle Seite', 'Das Element folgt <code>color-scheme</code>; mehr braucht es nicht.'],
       narrow: [

@@ -244,7 +244,7 @@ export const siteTexts = {
       'What is typed stays in the reader’s browser, under your site’s address; <code>keep="none"</code> keeps nothing.',
     frame: 'In a frame of its own height',
     frameText:
-      'Where only a frame can be placed, let the framed page tell its height. The first script goes on that page, the second on the page around it.',
+      'Where only a frame can be placed, the framed page tells its height: the planner with <code>tell-size</code>, any other element with the first script. The second goes on the page around it. The <a href="/gallery/">gallery</a> does it with these very lines.',
     frameworks: 'With a framework',
     frameworksText:
       'The package has modules and types for bundlers. Simple values go in as attributes, objects as properties; events are those of the reference.',
@@ -279,16 +279,27 @@ export const siteTexts = {
     description:
       'Elements of Homeleg on invented pages of a club, a hire desk and a boat dealer, dark and in a narrow column.',
     heading: 'Pages that carry them',
-    lead: 'Each of these is a real element on an invented page, with its snippet. Clubs, firms, boats and waters are made up.',
+    lead: 'The first two are whole pages of others, framed at their own height; the rest are elements on this page. Clubs, firms, boats and waters are made up.',
     back: '<a href="/embed/">Choose and copy your own</a>',
     snippet: 'The snippet',
     loading: 'Loads when it comes into view, and needs JavaScript.',
+    alone: (name: string) => `${name}: the page alone`,
+    source: 'The page in the frame',
+    around: 'The frame on the page around it',
+    invented: 'An invented page, to show how an element stands on one. Nobody is behind it.',
+    booking: {
+      button: 'Book this boat',
+      booked: 'Invented: nothing was sent. Your own server would now get:',
+    },
     pages: {
       club: [
         'A club',
-        'The planner in the club’s colours, with a rule of the house: half of the fuel is kept. Rules of a page only tighten those of the user.',
+        'A page of a club in a frame, with its own colours and a rule of the house: half of the fuel is kept. Rules of a page only tighten those of the user.',
       ],
-      desk: ['A hire desk', 'The short check for the counter: boat, weights, fuel gauge, hours.'],
+      desk: [
+        'A hire desk',
+        'A booking page in a frame: boat, weights, fuel gauge, hours. The form sends the trip once there is an answer.',
+      ],
       dealer: ['A dealer', 'Which engine for which crew, on one hull, beside the offer.'],
       dark: ['A dark page', 'The element follows <code>color-scheme</code>; nothing else is needed.'],
       narrow: [

@@ -245,7 +245,7 @@ export const siteTexts: SiteTexts = {
       'Lo que se escribe se queda en el navegador del lector, bajo la dirección del propio sitio; <code>keep="none"</code> no guarda nada.',
     frame: 'En un marco de su altura',
     frameText:
-      'Donde solo se puede poner un marco, la página enmarcada dice su altura. El primer script va en esa página, el segundo en la página que la rodea.',
+      'Donde solo cabe un marco, la página enmarcada dice su altura: el planificador con <code>tell-size</code>, cualquier otro elemento con el primer script. El segundo va en la página que lo rodea. La <a href="/gallery/">galería</a> lo hace con estas mismas líneas.',
     frameworks: 'Con un framework',
     frameworksText:
       'El paquete trae módulos y tipos para empaquetadores. Los valores simples entran como atributos, los objetos como propiedades; los eventos son los de la referencia.',
@@ -280,16 +280,27 @@ export const siteTexts: SiteTexts = {
     description:
       'Elementos de Homeleg en páginas inventadas de un club, un alquiler y un astillero, a oscuras y en columna estrecha.',
     heading: 'Páginas que los llevan',
-    lead: 'Cada uno es un elemento de verdad en una página inventada, con su fragmento. Clubes, empresas, barcos y aguas no existen.',
+    lead: 'Las dos primeras son páginas enteras de otros, en un marco a su propia altura; las demás son elementos en esta página. Clubes, empresas, barcos y aguas no existen.',
     back: '<a href="/embed/">Elegir y copiar el propio</a>',
     snippet: 'El fragmento',
     loading: 'Se carga cuando llega a la vista, y necesita JavaScript.',
+    alone: (name: string) => `${name}: la página sola`,
+    source: 'La página en el marco',
+    around: 'El marco en la página que lo rodea',
+    invented: 'Una página inventada, para mostrar cómo se coloca un elemento en ella. No hay nadie detrás.',
+    booking: {
+      button: 'Reservar este barco',
+      booked: 'Inventado: no se ha enviado nada. El servidor propio recibiría ahora:',
+    },
     pages: {
       club: [
         'Un club',
-        'El planificador con los colores del club y una regla de la casa: se guarda la mitad del combustible. Las reglas de una página solo endurecen las del usuario.',
+        'La página de un club en un marco, con sus colores y una regla de la casa: se guarda la mitad del combustible. Las reglas de una página solo endurecen las del usuario.',
       ],
-      desk: ['Un alquiler', 'La comprobación corta para el mostrador: barco, pesos, indicador de combustible, horas.'],
+      desk: [
+        'Un alquiler',
+        'Una página de reserva en un marco: barco, pesos, indicador de combustible, horas. El formulario envía la salida en cuanto hay respuesta.',
+      ],
       dealer: ['Un astillero', 'Qué motor para qué tripulación, en un casco, junto a la oferta.'],
       dark: ['Una página oscura', 'El elemento sigue <code>color-scheme</code>; no hace falta más.'],
       narrow: [

@@ -245,7 +245,7 @@ export const siteTexts: SiteTexts = {
       'Ce qui est saisi reste dans le navigateur du lecteur, sous l’adresse de votre site\u00a0; <code>keep="none"</code> ne garde rien.',
     frame: 'Dans un cadre à sa hauteur',
     frameText:
-      'Où seul un cadre peut être placé, la page encadrée dit sa hauteur. Le premier script va sur cette page, le second sur la page autour.',
+      'Là où seul un cadre peut être placé, la page encadrée dit sa hauteur\u00a0: le planificateur avec <code>tell-size</code>, tout autre élément avec le premier script. Le second va sur la page autour. La <a href="/gallery/">galerie</a> le fait avec ces lignes mêmes.',
     frameworks: 'Avec un framework',
     frameworksText:
       'Le paquet a des modules et des types pour les outils d’assemblage. Les valeurs simples passent en attributs, les objets en propriétés\u00a0; les événements sont ceux de la référence.',
@@ -280,16 +280,27 @@ export const siteTexts: SiteTexts = {
     description:
       'Des éléments de Homeleg sur des pages inventées d’un club, d’un loueur et d’un chantier, sombre et en colonne étroite.',
     heading: 'Des pages qui les portent',
-    lead: 'Chacun est un vrai élément sur une page inventée, avec son extrait. Clubs, entreprises, bateaux et eaux n’existent pas.',
+    lead: 'Les deux premières sont des pages entières d’autrui, dans un cadre à leur propre hauteur\u00a0; les autres sont des éléments sur cette page. Clubs, entreprises, bateaux et eaux n’existent pas.',
     back: '<a href="/embed/">Choisir et copier le vôtre</a>',
     snippet: 'L’extrait',
     loading: 'Se charge quand il devient visible, et demande JavaScript.',
+    alone: (name: string) => `${name}\u00a0: la page seule`,
+    source: 'La page dans le cadre',
+    around: 'Le cadre sur la page autour',
+    invented: 'Une page inventée, pour montrer comment un élément s’y place. Il n’y a personne derrière.',
+    booking: {
+      button: 'Réserver ce bateau',
+      booked: 'Inventé\u00a0: rien n’a été envoyé. Votre propre serveur recevrait maintenant\u00a0:',
+    },
     pages: {
       club: [
         'Un club',
-        'Le planificateur aux couleurs du club, avec une règle de la maison\u00a0: la moitié du carburant est gardée. Les règles d’une page ne font que resserrer celles de l’utilisateur.',
+        'La page d’un club dans un cadre, avec ses couleurs et une règle de la maison\u00a0: la moitié du carburant est gardée. Les règles d’une page ne font que resserrer celles de l’utilisateur.',
       ],
-      desk: ['Un loueur', 'Le contrôle court pour le comptoir\u00a0: bateau, poids, jauge, heures.'],
+      desk: [
+        'Un loueur',
+        'Une page de réservation dans un cadre\u00a0: bateau, poids, jauge, heures. Le formulaire envoie la sortie dès qu’il y a une réponse.',
+      ],
       dealer: ['Un chantier', 'Quel moteur pour quel équipage, sur une coque, à côté de l’offre.'],
       dark: ['Une page sombre', 'L’élément suit <code>color-scheme</code>\u00a0; rien d’autre n’est nécessaire.'],
       narrow: [
