@@ -1,0 +1,3 @@
+import { keepDrawnTrips } from './drawn-trips.ts';
+
+keepDrawnTrips('trip-drawn-3', 3);
