@@ -249,17 +249,20 @@ describe('1,800 seeded trips of the measured boats, judged by what was measured'
     expect(electric.safe.go / electric.safe.trips).toBeLessThan(0.4);
   });
 
-  it('gets a go for more safe ones where other speeds of the boat were read: half again with electric motors', () => {
+  it('gets a go for more safe ones where other speeds of the boat were read: a tenth with petrol, half again with electric motors', () => {
     const [fuel, charge] = [of('P-4.4-40', 'calibrated').safe, of('E-row', 'calibrated').safe];
-    expect(fuel.go / petrol.safe.go).toBeGreaterThan(1.2);
+    expect(fuel.go / petrol.safe.go).toBeGreaterThan(1.1);
     expect(charge.go / electric.safe.go).toBeGreaterThan(1.5);
   });
 
-  it('falls short there: at a speed that was not tried, 3 of 100 unsafe ones get a go as well', () => {
-    for (const boat of ['P-4.4-40', 'E-row']) {
+  it('falls short there: at a speed that was not tried, 1 of 501 unsafe ones with petrol and 6 of 182 with a motor get a go', () => {
+    for (const [boat, share] of [
+      ['P-4.4-40', 0.003],
+      ['E-row', 0.035],
+    ] as const) {
       const { go, trips } = of(boat, 'calibrated').unsafe;
       expect(go).toBeGreaterThan(0);
-      expect(go / trips).toBeLessThan(0.035);
+      expect(go / trips).toBeLessThan(share);
     }
     expect(of('E-pod', 'calibrated').unsafe.go).toBeLessThanOrEqual(17);
   });

@@ -23,8 +23,11 @@ export interface Factors {
   /** Row-major SPREADS x SPREADS. */
   readonly covariance: Float64Array;
   readonly measured: boolean;
-  /** Of a measured boat: what the form of the model leaves open, and the covariance as if it were not measured. */
-  readonly form: (FormSpread & { readonly unmeasured: Float64Array }) | undefined;
+  /**
+   * Of a measured boat: what the form of the model leaves open, and the covariance and the step back to the factors as if
+   * it were not measured.
+   */
+  readonly form: (FormSpread & { readonly unmeasured: Float64Array; readonly back: readonly number[] }) | undefined;
   /** Full-throttle power over rated, and its relative standard deviation. */
   readonly power: { readonly factor: number; readonly deviation: number };
 }
@@ -61,14 +64,27 @@ export function factorsOf({ drive, calibration, fouling = 'clean' }: Craft): Fac
   const [kd = 1, kp = 1, kh = 1, lcgShift = 0, pitchShift = 0, fuel = 1, friction = 0] = values;
   const dirt = FOULING[fouling] / FOULING[calibration?.fouling ?? 'clean'];
   if (dirt !== 1) foul(covariance, [kd, kp, kh], dirt);
+  const hull = { kd: kd * dirt, kp: kp * dirt, kh: kh * dirt, lcgShift };
   return {
-    hull: { kd: kd * dirt, kp: kp * dirt, kh: kh * dirt, lcgShift },
+    hull,
     drive: { pitchShift, fuel, friction },
     covariance,
     measured: calibration !== undefined,
-    form: calibration && calibration.runs > 0 ? { ...measuredForm(calibration), unmeasured } : undefined,
+    form:
+      calibration && calibration.runs > 0
+        ? {
+            ...measuredForm(calibration),
+            unmeasured,
+            back: stepBack([hull.kd, hull.kp, hull.kh, ...values.slice(3)], fouling),
+          }
+        : undefined,
     power: calibration?.power ?? { factor: 1, deviation: RATING_SPREAD },
   };
+}
+
+/** From these factors to those of the same boat as nobody measured it, its bottom as foul as now. */
+function stepBack(factors: readonly number[], fouling: Fouling): readonly number[] {
+  return PRIOR_MEANS.map((mean, i) => (i < 3 ? mean * FOULING[fouling] : mean) - (factors[i] ?? mean));
 }
 
 function priorCovariance(drive: Drive): Float64Array {

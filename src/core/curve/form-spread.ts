@@ -36,9 +36,21 @@ export function formShare(form: FormSpread | undefined, mass: number, speed: num
   if (!form) return 0;
   const beyond = outside(form.mass, mass) + outside(form.speed, speed);
   if (beyond === 0) return form.tried;
-  const square = beyond * beyond;
-  const far = (FAR_SPREAD * square) / (square + FAR * FAR);
+  const far = FAR_SPREAD * farShare(beyond);
   return Math.sqrt(form.tried * form.tried + far * far);
+}
+
+/**
+ * How little runs tell of a mass, kg, and speed, m/s: 0 among them, 1 far off, continuous. A boat that was measured on the
+ * plane alone has shown nothing of its engine at idle.
+ */
+export function untried(form: FormSpread | undefined, mass: number, speed: number): number {
+  return form ? farShare(outside(form.mass, mass) + outside(form.speed, speed)) : 0;
+}
+
+function farShare(beyond: number): number {
+  const square = beyond * beyond;
+  return square / (square + FAR * FAR);
 }
 
 /** 0 between the bounds, else how far outside as a share of the nearer bound. */

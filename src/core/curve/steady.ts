@@ -6,7 +6,7 @@ import { type HullResistance, hullResistance } from '../hull/resistance.ts';
 import { waveAddedResistance } from '../hull/waves.ts';
 import type { Afloat, Boat } from './boat.ts';
 import { SPREADS, varianceOf } from './factors.ts';
-import { formShare } from './form-spread.ts';
+import { formShare, untried } from './form-spread.ts';
 
 /** Wind along the boat's heading (positive from ahead), m/s, and significant wave height, m. */
 export interface Weather {
@@ -84,7 +84,7 @@ export function writeGradient(
   gradient[5] = rate * dFlow_dFuel;
   gradient[6] = rate * dFlow_dFriction;
   gradient[7] = 0;
-  gradient[7] = formDeviation(boat, flow * formShare(boat.factors.form, mass, speed), gradient);
+  gradient[7] = formDeviation(boat, { value: flow, mass, speed }, gradient);
 }
 
 /**
@@ -100,15 +100,29 @@ export function resistanceDeviation(boat: Boat, { hull, mass, speed }: Steady, s
   }
   variance = Math.max(variance, 0);
   if (!form) return Math.sqrt(variance);
-  const open = formDeviation(boat, hull.total * formShare(form, mass, speed), [...parts, 0, 0, 0, 0]);
+  const open = formDeviation(boat, { value: hull.total, mass, speed }, [...parts, 0, 0, 0, 0]);
   return Math.sqrt(variance + open * open);
 }
 
-/** What the form of the model leaves open, but so that a measured boat is nowhere known worse than before its runs. */
-function formDeviation({ factors: { covariance, form } }: Boat, open: number, gradient: ArrayLike<number>): number {
-  if (!form || open === 0) return 0;
+/**
+ * What the form of the model leaves open, but so that a measured boat is nowhere known worse than before its runs. Far
+ * from them the fit stretches what it saw there: where the boat as nobody measured it would need more, that is open too.
+ */
+function formDeviation(
+  { factors: { covariance, form } }: Boat,
+  { value, mass, speed }: { readonly value: number; readonly mass: number; readonly speed: number },
+  gradient: ArrayLike<number>,
+): number {
+  if (!form || !(value > 0)) return 0;
+  const open = value * formShare(form, mass, speed);
   const told = varianceOf(gradient, form.unmeasured) - varianceOf(gradient, covariance);
-  return Math.sqrt(Math.min(open * open, Math.max(told, 0)));
+  const variance = Math.min(open * open, Math.max(told, 0));
+  const far = untried(form, mass, speed);
+  if (far === 0) return Math.sqrt(variance);
+  let more = 0;
+  for (let i = 0; i < form.back.length; i++) more += gradient[i]! * form.back[i]!;
+  const stretched = far * value * Math.log1p(Math.max(more / value, 0));
+  return Math.sqrt(variance + stretched * stretched);
 }
 
 function stateOf(boat: Boat, afloat: Afloat, lcgStep: number) {

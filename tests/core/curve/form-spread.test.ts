@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formShare, measuredForm } from '../../../src/core/curve/form-spread.ts';
+import { formShare, measuredForm, untried } from '../../../src/core/curve/form-spread.ts';
 
 const form = { tried: 0.1, mass: [300, 400], speed: [4, 8] } as const;
 
@@ -46,5 +46,15 @@ describe('the spread of a measured boat', () => {
       tried: { mass: [300, 400], speed: [4, 8] },
     });
     expect(said).toEqual({ ...form, tried: 0.07 });
+  });
+});
+
+describe('how little runs tell', () => {
+  it('is nothing among them, a half a fifth beyond, and nearly all far off; of a boat without runs nothing is asked', () => {
+    for (const speed of [4, 6, 8]) expect(untried(form, 350, speed)).toBe(0);
+    expect(untried(form, 350, 9.6)).toBeCloseTo(0.5, 9);
+    expect(untried(form, 480, 6)).toBeCloseTo(0.5, 9);
+    expect(untried(form, 350, 1)).toBeCloseTo(9 / 9.04, 9);
+    expect(untried(undefined, 350, 1)).toBe(0);
   });
 });
