@@ -15,7 +15,8 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { compassPoint } from '../words/en.ts';
-import { commonWords, conditionWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
+import { conditionWords } from '../words/en-forms.ts';
 import { windWords } from '../words/en-water.ts';
 
 /** A direction, degrees true, and how strong, m/s. */

@@ -1,8 +1,8 @@
 import type { Hull } from '../../core/craft/shapes.ts';
 import type { Measures } from '../units/measures.ts';
+import { commonWords } from '../words/en-common.ts';
 import { dataName } from '../words/en-data.ts';
 import { aboardWords, deckWords, pieceName, spotText, whoIs } from '../words/en-deck.ts';
-import { commonWords } from '../words/en-forms.ts';
 import type { Piece } from './pieces.ts';
 import { outside } from './room.ts';
 

@@ -9,7 +9,7 @@ import { type ShaftFit, shaftFit } from '../../core/load/shaft-fit.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { beaufortOf } from '../../core/water/beaufort.ts';
 import type { Measures } from '../units/measures.ts';
-import { commonWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
 import { capacityWords as words } from '../words/en-load.ts';
 
 export interface CapacityRow {

@@ -15,8 +15,8 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { payloadText, verdictWords } from '../words/en.ts';
+import { commonWords } from '../words/en-common.ts';
 import { whoIs } from '../words/en-deck.ts';
-import { commonWords } from '../words/en-forms.ts';
 import { attitudeWords, whatIfWords as words } from '../words/en-load.ts';
 import { Unhurried } from './unhurried.ts';
 

@@ -3,9 +3,9 @@ import type { Move, SeatingAdvice, SeatingFigures } from '../../core/trip/seatin
 import type { Trip } from '../../core/trip/shapes.ts';
 import { bowText, heelText } from '../attitude/attitude-texts.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
+import { commonWords } from '../words/en-common.ts';
 import { dataName } from '../words/en-data.ts';
 import { spotText, whoIs } from '../words/en-deck.ts';
-import { commonWords } from '../words/en-forms.ts';
 import { seatWords as words } from '../words/en-load.ts';
 
 /** Below these a difference is not worth a word: m/s, degrees, share of what is left. */

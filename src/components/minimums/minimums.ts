@@ -13,7 +13,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { commonWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
 import { furtherWords, minimumsWords as words } from '../words/en-further.ts';
 import { landingWords } from '../words/en-water.ts';
 import { minimumsStyles } from './minimums.styles.ts';

@@ -1,11 +1,14 @@
 import type { ReactiveControllerHost } from 'lit';
-import { readWaters } from '../../core/files/waters-file.ts';
+import type { Craft } from '../../core/craft/shapes.ts';
+import { ownCraft } from '../../core/hire/own-craft.ts';
 import type { Fleet, HireBoat } from '../../core/hire/shapes.ts';
 import { prepareWaters, type Waters } from '../../core/route/waters.ts';
 import type { Policy } from '../../core/trip/shapes.ts';
 import type { HostGiven, HostTaken } from '../host/host-given.ts';
 import { HostProblems } from '../host/host-problems.ts';
 import { HostWishes, inlineJson } from '../host/host-wishes.ts';
+import { shippedWaters } from '../planner/fetch-waters.ts';
+import { DEMO_CRAFTS } from './demo-crafts.ts';
 import { DEMO_FLEET } from './demo-fleet.ts';
 
 /** What the page wrote on a reserve check. */
@@ -22,6 +25,9 @@ export class PageDesk {
   #demoWaters: Waters | undefined;
   #ownWaters: Waters | undefined;
   #own: Fleet | undefined;
+  /** Makes boats of shipped parts, once it is loaded. */
+  #shipped: ((boat: HireBoat) => Craft) | undefined;
+  #shippedAsked = false;
   reserve: Partial<Policy> = {};
   /** The boat that the page names, until another one is picked. */
   boatId: string | undefined;
@@ -58,11 +64,31 @@ export class PageDesk {
     void this.#wishes.look({ ...given, boats: known });
   }
 
+  /**
+   * What a boat of this desk is. Undefined while the catalogue is not there, of which only a page's own boats may be made:
+   * the invented ones bring what they are.
+   */
+  craftOf(boat: HireBoat): Craft | undefined {
+    const known = DEMO_FLEET.boats.includes(boat) ? DEMO_CRAFTS[boat.id] : ownCraft(boat);
+    if (known) return known;
+    if (!this.#shipped) void this.#loadShipped();
+    return this.#shipped?.(boat);
+  }
+
+  async #loadShipped(): Promise<void> {
+    if (this.#shippedAsked) return;
+    this.#shippedAsked = true;
+    try {
+      this.#shipped = (await import('../../core/hire/hire-trip.ts')).hireCraft;
+      this.#host.requestUpdate();
+    } catch {
+      // Without it nobody knows what the boat is, and nothing is answered.
+    }
+  }
+
   async loadWaters(): Promise<void> {
     try {
-      const read = readWaters(JSON.parse((await import('../../../shared/waters/haven.geojson?raw')).default));
-      if (!read.ok) return;
-      this.#demoWaters = prepareWaters(read.value);
+      this.#demoWaters = prepareWaters(await shippedWaters());
       this.#host.requestUpdate();
     } catch {
       // Without the waters the answer says that land and depth were not checked.

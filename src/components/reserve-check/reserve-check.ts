@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { hireCraft, hireTrip } from '../../core/hire/hire-trip.ts';
+import { hiredTrip } from '../../core/hire/hired-trip.ts';
 import type { Fleet, HireBoat } from '../../core/hire/shapes.ts';
 import { planTrip } from '../../core/trip/plan-trip.ts';
 import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
@@ -142,9 +142,10 @@ export class ReserveCheck extends FormElement {
     const trip = this.#trip;
     const { fleet } = this.#desk;
     const problems = this.#desk.problems.render();
-    if (!fleet) return html`${problems}<p class="hint">${words.noFleet}</p>`;
     const boat = this.#boat();
-    const electric = hireCraft(boat).store.kind === 'battery';
+    const craft = this.#desk.craftOf(boat);
+    if (!fleet || !craft) return html`${problems}<p class="hint">${words.noFleet}</p>`;
+    const electric = craft.store.kind === 'battery';
     const weights = this.#weights();
     const allowed = this.#allowed();
     return html`${problems}
@@ -293,14 +294,16 @@ export class ReserveCheck extends FormElement {
     const weights = this.#weights();
     const timeAllowed = this.#allowed();
     const { fleet } = this.#desk;
+    const boat = this.#boat();
+    const craft = this.#desk.craftOf(boat);
     this.#plan = undefined;
-    if (!fleet || weights === undefined || timeAllowed === undefined || weights.length === 0) {
+    if (!fleet || !craft || weights === undefined || timeAllowed === undefined || weights.length === 0) {
       this.#trip = undefined;
       this.#problems = [{ code: 'weights-missing', path: 'weights', message: words.weightsMissing }];
       return;
     }
-    this.#trip = hireTrip({
-      boat: this.#boat(),
+    this.#trip = hiredTrip(craft, {
+      boat,
       weights,
       fill: this.fill,
       fillKnownBy: this.fillKnownBy,

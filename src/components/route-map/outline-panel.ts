@@ -13,7 +13,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { commonWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
 import type { Leaflet } from './map-life.ts';
 import { OutlineLayer } from './outline-layer.ts';
 import { outlineStyles } from './outline-panel.styles.ts';

@@ -20,6 +20,8 @@ export class Tiles {
   #layer: TileLayer | undefined;
   #url = '';
   #kept = false;
+  /** Counts what was asked to be shown. */
+  #shown = 0;
   #told: (state: TileState) => void;
 
   constructor(map: LeafletMap, leaflet: Leaflet, told: (state: TileState) => void) {
@@ -40,8 +42,19 @@ export class Tiles {
     this.#layer = undefined;
     // Pictures are sharp at whole zoom levels only.
     this.#map.options.zoomSnap = url ? 1 : 0.25;
-    if (!url) return;
-    const layer = new this.#leaflet.TileLayer(url, { maxZoom: 19, ...(kept && { crossOrigin: 'anonymous' }) });
+    if (url) void this.#lay(url, kept);
+  }
+
+  async #lay(url: string, kept: boolean): Promise<void> {
+    const shown = ++this.#shown;
+    const LayerOfTiles = await this.#leaflet.tileLayer().catch(() => undefined);
+    // Taken away or changed meanwhile, or the map is gone.
+    if (shown !== this.#shown || url !== this.#url || !this.#map.getPane('tilePane')) return;
+    if (!LayerOfTiles) {
+      this.#told('failed');
+      return;
+    }
+    const layer = new LayerOfTiles(url, { maxZoom: 19, ...(kept && { crossOrigin: 'anonymous' }) });
     let loaded = 0;
     layer.on('tileload', () => {
       loaded++;

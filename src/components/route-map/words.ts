@@ -1,4 +1,4 @@
-import { commonWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
 import { spoken } from '../words/spoken.ts';
 
 /** What the map says, in English; one object per language. */

@@ -23,7 +23,7 @@ import { type BeforeAfter, beforeAndAfter, halfWidth, nearest, type Shown, telli
 import { fitReportStyles } from './fit-report.styles.ts';
 import { oneMoreRun } from './one-more-run.ts';
 import './residual-plot.ts';
-import { commonWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
 import { loadsTried, usualLoad } from './edit-trials.ts';
 import type { RowAct, RowAsked } from './run-table.ts';
 import { balanceOf, loadText, rowName, setupName, shareText } from './texts.ts';

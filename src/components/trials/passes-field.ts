@@ -12,7 +12,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { commonWords } from '../words/en-forms.ts';
+import { commonWords } from '../words/en-common.ts';
 import { runWords as words } from '../words/en-trials.ts';
 import { passesStyles } from './passes-field.styles.ts';
 import type { PassEntry } from './run-entry.ts';

@@ -10,6 +10,7 @@ import type * as waypoints from '../waypoint-table/words.ts';
 import type * as plan from './en.ts';
 import type * as answer from './en-answer.ts';
 import type * as checklist from './en-checklist.ts';
+import type * as common from './en-common.ts';
 import type * as company from './en-company.ts';
 import type * as compare from './en-compare.ts';
 import type * as data from './en-data.ts';
@@ -46,6 +47,7 @@ type Modules = typeof arrows &
   typeof plan &
   typeof answer &
   typeof checklist &
+  typeof common &
   typeof company &
   typeof compare &
   typeof data &

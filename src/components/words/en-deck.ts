@@ -1,7 +1,7 @@
 import type { Aboard } from '../../core/load/shapes.ts';
 import type { Measures } from '../units/measures.ts';
+import { commonWords } from './en-common.ts';
 import { dataName } from './en-data.ts';
-import { commonWords } from './en-forms.ts';
 import { spoken } from './spoken.ts';
 
 type Kind = Aboard['kind'] | 'tank' | 'battery';

@@ -2,14 +2,7 @@ import type { DesignCategory, Drive, EngineCycle, Fouling, HullForm, Plate } fro
 import type { StoreKind } from '../units/measures.ts';
 import { spoken } from './spoken.ts';
 
-/** Words of the input forms; sentences about a plan are in `en.ts`. */
-export const commonWords = spoken('commonWords', {
-  notKnown: 'Not known',
-  /** A word that stands by itself, put into the middle of a sentence. */
-  within: (word: string) => word.toLowerCase(),
-});
-
-/** Of a field for one figure. */
+/** Of a field for one figure. Sentences about a plan are in `en.ts`. */
 export const fieldWords = spoken('fieldWords', {
   less: (what: string) => `Less: ${what}`,
   more: (what: string) => `More: ${what}`,

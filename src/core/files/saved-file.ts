@@ -3,7 +3,7 @@ import type { Trials } from '../trials/shapes.ts';
 import type { Trip } from '../trip/shapes.ts';
 import type { Problem, Result } from '../units/result.ts';
 import { parseJsonText } from './json-text.ts';
-import { TEXT_LENGTH } from './schema-parts.ts';
+import { TEXT_LENGTH } from './text-length.ts';
 import { readDraft } from './trip-schema.ts';
 
 /** A boat with its engine, its tanks or batteries, and the runs that measured it. */

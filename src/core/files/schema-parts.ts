@@ -1,7 +1,5 @@
 import * as v from 'valibot';
-
-/** Longest name, label or note, characters. */
-export const TEXT_LENGTH = 200;
+import { TEXT_LENGTH } from './text-length.ts';
 
 /** A number from `least` to `most`, both included. Infinity and NaN are outside. */
 export const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));

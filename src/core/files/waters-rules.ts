@@ -1,5 +1,5 @@
 import { daysIn, describesDay } from './iso-time.ts';
-import { TEXT_LENGTH } from './schema-parts.ts';
+import { TEXT_LENGTH } from './text-length.ts';
 
 /** JSON Schema of a value, as far as a schema can say it. */
 export type ValueSchema = Readonly<Record<string, unknown>>;

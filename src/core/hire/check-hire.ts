@@ -7,7 +7,8 @@ import { DAY, dayStart, timeAt } from '../water/clock.ts';
 import { areaWaters } from './area-waters.ts';
 import { type DeskFinding, deskFindings, deskVerdict } from './desk-findings.ts';
 import { dueBack, slipEnd } from './hire-times.ts';
-import { type HireRequest, hireTrip } from './hire-trip.ts';
+import { hireTrip } from './hire-trip.ts';
+import type { HireRequest } from './hired-trip.ts';
 import { conditionsNow } from './morning-now.ts';
 import type { DueRule, Experience, Fleet, HireBoat, HireRoute, Morning } from './shapes.ts';
 

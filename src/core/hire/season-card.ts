@@ -5,7 +5,8 @@ import { BEAUFORT } from '../water/beaufort.ts';
 import { windSea } from '../water/sea-growth.ts';
 import type { Conditions } from '../water/shapes.ts';
 import { areaWaters } from './area-waters.ts';
-import { hireTrip, OUT_DEG } from './hire-trip.ts';
+import { hireTrip } from './hire-trip.ts';
+import { OUT_DEG } from './hired-trip.ts';
 import type { HireBoat } from './shapes.ts';
 
 /** What a card is worked out for. SI. */

@@ -70,4 +70,22 @@ describe('a reserve check on a page', () => {
     await vi.waitFor(() => expect(page.boatId).toBe(fleet.boats[1]!.id));
     expect(told).toEqual([]);
   });
+
+  it('knows at once what the invented boats are, and a boat of shipped parts once the catalogue is there', async () => {
+    const { page, updates } = desk({});
+    const [invented] = page.fleet!.boats;
+    expect(page.craftOf(invented!)?.hull.stations.length).toBeGreaterThan(0);
+    expect(updates).not.toHaveBeenCalled();
+    const named = { ...invented!, id: 'named' };
+    expect(page.craftOf(named)).toBeUndefined();
+    await vi.waitFor(() => expect(updates).toHaveBeenCalled());
+    expect(page.craftOf(named)).toEqual(page.craftOf(invented!));
+  });
+
+  it('knows at once what a boat with figures of its own is', () => {
+    const { page } = desk({});
+    const craft = page.craftOf(page.fleet!.boats[0]!)!;
+    const own = { id: 'own', name: 'Own', speed: 3, plate: 'none' as const, craft };
+    expect(page.craftOf(own)).toBe(craft);
+  });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import demo from '../../../shared/craft/hire-fleet.json' with { type: 'json' };
-import { type HireRequest, hireTrip } from '../../../src/core/hire/hire-trip.ts';
+import { hireTrip } from '../../../src/core/hire/hire-trip.ts';
+import type { HireRequest } from '../../../src/core/hire/hired-trip.ts';
 import type { HireBoat } from '../../../src/core/hire/shapes.ts';
 import { legBetween } from '../../../src/core/route/distance.ts';
 import { MORNING } from './examples.ts';
