@@ -5,7 +5,13 @@ import { needOf } from '../../../src/core/trip/spread.ts';
 import type { Standing } from '../../../src/core/trip/standing.ts';
 
 interface Made {
-  readonly legs?: readonly { part?: 'out' | 'home'; distance?: number; use?: number; ground?: number; speed?: number }[];
+  readonly legs?: readonly {
+    part?: 'out' | 'home';
+    distance?: number;
+    use?: number;
+    ground?: number;
+    speed?: number;
+  }[];
   readonly usable?: number;
   readonly reserve?: number;
   /** What the factors leave in the need. */
@@ -147,7 +153,10 @@ describe('where the doubt of a trip comes from', () => {
     const all = weights.reduce((a, b) => a + b, 0);
     const mean = logs.reduce((sum, log, k) => sum + (weights[k]! * log) / all, 0);
     const variance = logs.reduce((sum, log, k) => sum + (weights[k]! * (log - mean) ** 2) / all, 0);
-    expect(shares.find(({ doubt }) => doubt === 'stream')!.share).toBeCloseTo(variance / (variance + WEATHER + SPEED), 4);
+    expect(shares.find(({ doubt }) => doubt === 'stream')!.share).toBeCloseTo(
+      variance / (variance + WEATHER + SPEED),
+      4,
+    );
   });
 });
 
@@ -175,11 +184,21 @@ describe('a trip played many times over', () => {
     const far = { ground: 1000, speed: 1000 };
     agrees({ legs: Array(10).fill({ distance: 500, use: 0.5, ...far }), usable: 6.4, reserve: 0.7 });
     agrees({ legs: Array(3).fill({ distance: 20_000, use: 2, ...far }), usable: 7.3, reserve: 0.6 });
-    agrees({ legs: [{ distance: 0, use: 0, ...far }, { use: 5, ...far }], usable: 6.4, reserve: 0.7 });
+    agrees({
+      legs: [
+        { distance: 0, use: 0, ...far },
+        { use: 5, ...far },
+      ],
+      usable: 6.4,
+      reserve: 0.7,
+    });
   });
 
   it('cancels a stream that helps out and hinders home, but for what the slower way costs', () => {
-    const legs = [{ part: 'out' as const, use: 2.5 }, { part: 'home' as const, use: 2.5 }];
+    const legs = [
+      { part: 'out' as const, use: 2.5 },
+      { part: 'home' as const, use: 2.5 },
+    ];
     agrees({ legs, untold: true, usable: 6.8, reserve: 0.7 });
   });
 
