@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { privateCopy, removeCopy } from './copy.ts';
 import type { Mutant } from './mutators.ts';
-import { type Reach, type TestFile, testsOf } from './reach.ts';
+import { isKept, type Reach, type TestFile, testsOf } from './reach.ts';
 import { Worker } from './worker.ts';
 
 export type Fate = 'noticed' | 'endless' | 'survived' | 'unreached';
@@ -13,7 +13,12 @@ export interface Attempt {
   /** Test files that it met, and those that reach it but were beyond the budget. */
   readonly met: number;
   readonly unmet: number;
+  /** Noticed by kept answers, after all tests asked that state something had let it pass. */
+  readonly keptAlone: boolean;
 }
+
+/** Share of the budget that is left to kept answers, which are asked last. */
+const KEPT_SHARE = 0.4;
 
 /** ms waited for each ms of processor time of the tests, on a machine that does other work. */
 const WAIT = 15;
@@ -55,19 +60,34 @@ export async function attempts(
 async function attempt(worker: Worker, mutant: Mutant, reach: Reach, budget: number): Promise<Attempt> {
   const all = testsOf(reach, mutant);
   const tests = within(all, budget);
-  const seen = { mutant, met: tests.length, unmet: all.length - tests.length };
+  const seen = { mutant, met: tests.length, unmet: all.length - tests.length, keptAlone: false };
   if (tests.length === 0) return { ...seen, fate: 'unreached' };
   const patience = WAIT * Math.max(...tests.map(({ ms }) => ms));
-  const end = await worker.attempt(
+  const { end, by } = await worker.attempt(
     mutant,
     tests.map(({ file }) => file),
     patience,
   );
-  return { ...seen, fate: end === 'passed' ? 'survived' : end === 'failed' ? 'noticed' : 'endless' };
+  const keptAlone = by !== undefined && isKept(by);
+  return { ...seen, keptAlone, fate: end === 'passed' ? 'survived' : end === 'failed' ? 'noticed' : 'endless' };
 }
 
-/** The first ones, and of the others those that fit into the budget (ms). */
+/** Tests that fit into the budget (ms): of those that state something, then of kept answers; the first of each in any case. */
 export function within(tests: readonly TestFile[], budget: number): readonly TestFile[] {
+  const kept = fitting(
+    tests.filter(({ file }) => isKept(file)),
+    KEPT_SHARE * budget,
+  );
+  const taken = kept.reduce((sum, { ms }) => sum + ms, 0);
+  const stating = fitting(
+    tests.filter(({ file }) => !isKept(file)),
+    budget - taken,
+  );
+  return [...stating, ...kept];
+}
+
+/** The first, and of the others those that fit. */
+function fitting(tests: readonly TestFile[], budget: number): readonly TestFile[] {
   let left = budget;
   return tests.filter(({ ms }, i) => {
     if (i > 0 && ms > left) return false;
@@ -92,7 +112,7 @@ async function control(root: string, worker: Worker, reach: Reach): Promise<void
     [doubled, 'failed'],
     [nothing, 'passed'],
   ] as const) {
-    const end = await worker.attempt(mutant, tests, 0);
+    const { end } = await worker.attempt(mutant, tests, 0);
     if (end === wanted) continue;
     const what = mutant === doubled ? 'Distances doubled' : 'A space more';
     throw new Error(`${what}: the tests ${end}, so no figure of this run would mean anything.`);

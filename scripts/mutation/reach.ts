@@ -11,6 +11,9 @@ import { Worker } from './worker.ts';
 /** Tests about boats. Those of files and commands (structure) say nothing of the core; damaged files (fuzz) take too long. */
 const TESTS = 'tests/{core,published,regression,properties,components}/**/*.test.ts';
 
+/** Tests that hold every figure against what it was, and so state nothing of what is right. */
+const KEPT = 'tests/core/kept/';
+
 /** What one test file runs: marks of stretches, and processor time in ms. */
 export interface TestFile {
   readonly file: string;
@@ -55,11 +58,18 @@ export async function reach(root: string): Promise<Reach> {
   };
 }
 
-/** Test files that reach a mutant: that of its name first, then the quickest. What runs while loading, all reach that load it. */
+export function isKept(file: string): boolean {
+  return file.startsWith(KEPT);
+}
+
+/**
+ * Test files that reach a mutant: that of its name first, then the quickest, kept answers last. What runs while loading,
+ * all reach that load it.
+ */
 export function testsOf({ files, marks }: Reach, mutant: Mutant): readonly TestFile[] {
   const mark = markOf(marks.get(mutant.file)!.stretches, mutant.start, mutant.end);
   const own = `${mutant.file.replace(/^src/, 'tests').replace(/\.ts$/, '')}.test.ts`;
-  const near = ({ file }: TestFile) => (file === own ? 0 : basename(file) === basename(own) ? 1 : 2);
+  const near = ({ file }: TestFile) => (isKept(file) ? 3 : file === own ? 0 : basename(file) === basename(own) ? 1 : 2);
   return files
     .filter(({ reached, loads }) => (mark === undefined ? loads.has(mutant.file) : reached.has(mark)))
     .sort((a, b) => near(a) - near(b) || a.ms - b.ms);

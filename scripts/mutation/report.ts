@@ -37,10 +37,18 @@ export function score(attempts: readonly Attempt[]): Band {
   return wilson(attempts.filter(({ fate }) => known(fate)).length, attempts.length);
 }
 
-export function scoreText({ everything, attempts, seed }: Run): string {
-  const { share, low, high } = score(attempts);
-  const band = attempts.length < everything.length ? `, 95 % band ${percent(low)} to ${percent(high)}` : '';
-  return `Noticed: ${percent(share)} of ${attempts.length}${band}; ${everything.length} mutants in all, seed ${seed}`;
+/** The same without what kept answers alone noticed. */
+export function scoreStated(attempts: readonly Attempt[]): Band {
+  return wilson(attempts.filter(({ fate, keptAlone }) => known(fate) && !keptAlone).length, attempts.length);
+}
+
+export function scoreText(run: Run): string {
+  const { everything, attempts, seed } = run;
+  return `Noticed: ${told(score(attempts), run)} of ${attempts.length}; by tests that state something ${told(scoreStated(attempts), run)}; ${everything.length} mutants in all, seed ${seed}`;
+}
+
+function told({ share, low, high }: Band, { everything, attempts }: Run): string {
+  return percent(share) + (attempts.length < everything.length ? ` (${percent(low)} to ${percent(high)})` : '');
 }
 
 /** docs/mutation.md */
@@ -53,9 +61,14 @@ export function page(run: Run): string {
 
 Do the tests notice when the core is wrong? \`npm run mutation\` changes \`src/core\` in one small place at a time (a sign, a
 bound of a comparison, a condition, a number, a statement, a branch, a call) and runs the tests that reach the place: the
-test file of the same name first, then the quickest, up to ${budgetS} s of processor time. Tests beyond that are not asked, so
-the figure is a lower bound. Types and texts for people are left alone; tests of files and commands and those with damaged
-files are not asked either. Written by \`npm run mutation -- --write\`.
+test file of the same name first, then the quickest, up to ${budgetS} s of processor time for each fault. Tests beyond that are not
+asked, so the figure is a lower bound. Types and texts for people are left alone; tests of files and commands and those with
+damaged files are not asked either. Written by \`npm run mutation -- --write\`.
+
+There are two kinds of tests. Most state something of boats that is right. Kept answers (\`tests/core/kept\`) hold every
+figure that comes of many invented questions against what it was before: they notice that something moved, and know nothing
+of what is right. They are asked last, so both shares are told, each with its 95 % band: noticed at all, and noticed by
+tests that state something.
 
 **${scoreText(run)}.**
 ${excused.length > 0 ? `\nWithout the ${excused.length} that no test can or need notice (reasons below): ${percent(score(without).share)}.\n` : ''}
@@ -76,8 +89,18 @@ function folderTable({ everything, attempts }: Run): string {
     return row([`\`${folder}\``, mutants.length, ...counts(of)]);
   });
   return [
-    row(['folder', 'mutants', 'tried', 'noticed', 'endless', 'survived', 'unreached', 'share (95 % band)']),
-    row(['---', ...Array.from({ length: 7 }, () => '---:')]),
+    row([
+      'folder',
+      'mutants',
+      'tried',
+      'noticed',
+      'by kept answers alone',
+      'endless',
+      'survived',
+      'unreached',
+      'share (95 % band)',
+    ]),
+    row(['---', ...Array.from({ length: 8 }, () => '---:')]),
     ...rows,
   ].join('\n');
 }
@@ -95,7 +118,8 @@ function counts(attempts: readonly Attempt[]): readonly (string | number)[] {
   const count = (fate: Fate) => attempts.filter((one) => one.fate === fate).length;
   const { share, low, high } = score(attempts);
   const told = attempts.length === 0 ? '' : `${percent(share)} (${percent(low)} to ${percent(high)})`;
-  return [attempts.length, count('noticed'), count('endless'), count('survived'), count('unreached'), told];
+  const alone = attempts.filter(({ keptAlone }) => keptAlone).length;
+  return [attempts.length, count('noticed'), alone, count('endless'), count('survived'), count('unreached'), told];
 }
 
 function row(cells: readonly (string | number)[]): string {

@@ -22,7 +22,11 @@ export interface Ran {
   readonly files: number;
 }
 
-export type End = 'passed' | 'failed' | 'endless';
+export interface End {
+  readonly end: 'passed' | 'failed' | 'endless';
+  /** The test file that failed. */
+  readonly by?: string;
+}
 
 /** ms of waiting for one test file before what it would take unharmed counts at all; starting is a part of it. */
 const PATIENCE = 60_000;
@@ -64,12 +68,15 @@ export class Worker {
     this.write(mutant.file, mutated(text, mutant));
     try {
       const ran = await this.run({ tests, bail: true }, patience);
-      if (!ran) return 'endless';
-      if (ran.failed > 0 || ran.errors > 0) return 'failed';
+      if (!ran) return { end: 'endless' };
+      if (ran.failed > 0 || ran.errors > 0) {
+        const by = tests.find((file) => ran.failing.includes(file));
+        return { end: 'failed', ...(by && { by }) };
+      }
       if (ran.files !== tests.length || ran.passed === 0) {
         throw new Error(`${ran.files} of ${tests.length} test files came to an end with ${JSON.stringify(mutant)}`);
       }
-      return 'passed';
+      return { end: 'passed' };
     } finally {
       this.write(mutant.file, text);
     }

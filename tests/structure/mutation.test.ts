@@ -7,7 +7,8 @@ import { within } from '../../scripts/mutation/attempts.ts';
 import { loadedBy } from '../../scripts/mutation/imports.ts';
 import { marked, markOf } from '../../scripts/mutation/marks.ts';
 import { mutantsOf, mutated } from '../../scripts/mutation/mutators.ts';
-import { score, wilson } from '../../scripts/mutation/report.ts';
+import { testsOf } from '../../scripts/mutation/reach.ts';
+import { score, scoreStated, wilson } from '../../scripts/mutation/report.ts';
 import { folderOf, mutantsOfCore, sampleOf } from '../../scripts/mutation/sample.ts';
 
 const FLOAT = `import { min } from './min.ts';
@@ -152,6 +153,21 @@ describe('the sample', () => {
     expect(within(tests, 12).map(({ file }) => file)).toEqual(['0', '1', '3']);
   });
 
+  it('is held against kept answers last, which have their part of the budget', () => {
+    const file = (name: string, ms: number) => ({ file: name, ms, reached: new Set([1]), loads: new Set<string>() });
+    const kept = ['trip', 'hull', 'load'].map((name, i) => file(`tests/core/kept/${name}.test.ts`, 2 + i));
+    const stating = [3, 5, 9].map((ms, i) => file(`tests/core/trip/${i}.test.ts`, ms));
+    const mutant = { ...mutantsOf('src/core/trip/hull.ts', 'f(() => 2)')[1]!, file: 'src/core/trip/hull.ts' };
+    const marks = new Map([[mutant.file, { text: '', stretches: [{ start: 0, end: 99, mark: 1 }] }]]);
+    const all = testsOf({ files: [...kept, ...stating], marks }, mutant);
+    expect(all).toEqual([...stating, ...kept]);
+    // Two fifths of 13 are 5.2, which the first two kept ones take; 8 of the others fit into the rest.
+    expect(within(all, 13)).toEqual([...stating.slice(0, 2), ...kept.slice(0, 2)]);
+    // Without kept answers that reach it the others have all of it.
+    expect(within(stating, 17)).toEqual(stating);
+    expect(within(kept, 1)).toEqual(kept.slice(0, 1));
+  });
+
   it('knows what a test loads through others', () => {
     expect(loadedBy('.', 'tests/core/trip/plan.test.ts')).toContain('src/core/route/distance.ts');
     expect(loadedBy('.', 'tests/core/hull/regime.test.ts')).not.toContain('src/core/route/distance.ts');
@@ -166,8 +182,11 @@ describe('the score', () => {
       fate,
       met: 1,
       unmet: 0,
+      keptAlone: fate === 'noticed',
     }));
     expect(score(attempts).share).toBe(0.5);
+    // What kept answers alone noticed is no statement.
+    expect(scoreStated(attempts).share).toBe(0.25);
     // Of 10, 8: the interval of the published formula, to three places.
     expect(wilson(8, 10).low).toBeCloseTo(0.49, 3);
     expect(wilson(8, 10).high).toBeCloseTo(0.943, 3);
