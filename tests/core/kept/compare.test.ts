@@ -11,6 +11,7 @@ import { legDepth, shaftFor, withDeepLeg, withShaft } from '../../../src/core/co
 import { spare } from '../../../src/core/compare/spare.ts';
 import { thrustEffect } from '../../../src/core/compare/thrust-moment.ts';
 import { craftFrom, hulls } from '../../../src/core/files/catalogue.ts';
+import { digest } from './digest.ts';
 import { keeping } from './keeping.ts';
 import { boats, sea, withLoad } from './made-boats.ts';
 import { calibration } from './made-trips.ts';
@@ -36,13 +37,15 @@ keeping('compare', {
         return {
           cell: cellOf(boat, load),
           wished: cellOf(boat, load, 4).cruise.perMetre,
-          at: [1.5, 4, 7].map((speed) => ({ ...atSpeed(now, speed), steady: undefined })),
           throttle: fullThrottle(boat, afloat),
           spare: spare(now),
-          thrust: [-6, 0, 8].map((tiltDeg) => thrustEffect(boat, afloat, 0.5, 6, { tiltDeg, deeper: 0.05 })),
-          advice: [undefined, 4800, 5600, 6400].map((measured) =>
-            propellerAdvice(boat, afloat, usualWindow(one.drive.ratedRpm), measured),
-          ),
+          ...(digest({
+            at: [1.5, 4, 7].map((speed) => ({ ...atSpeed(now, speed), steady: undefined })),
+            thrust: [-6, 0, 8].map((tiltDeg) => thrustEffect(boat, afloat, 0.5, 6, { tiltDeg, deeper: 0.05 })),
+            advice: [undefined, 4800, 5600, 6400].map((measured) =>
+              propellerAdvice(boat, afloat, usualWindow(one.drive.ratedRpm), measured),
+            ),
+          }) as object),
           easy: easySpeed(one.hull),
         };
       },

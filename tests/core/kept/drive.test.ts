@@ -31,6 +31,7 @@ import { fuelMass, usableFuel, usableFuelInRoughWater } from '../../../src/core/
 import { oilForFuel } from '../../../src/core/drive/two-stroke-oil.ts';
 import { ventilatedThrustShare } from '../../../src/core/drive/ventilation.ts';
 import { engines, stores } from '../../../src/core/files/catalogue.ts';
+import { digest } from './digest.ts';
 import { keeping } from './keeping.ts';
 
 const SHARES = [0, 0.1, 0.3, 0.55, 0.8, 0.97, 1, 1.05, 1.2];
@@ -63,7 +64,7 @@ keeping('drive', {
             ] as const
           ).map(([thrust, speed]) => ({ ...drivePoint(model, thrust, speed), ...flowGradient(model, thrust, speed) })),
         );
-        return {
+        return digest({
           at,
           idle: models.map(idleFlow),
           engine: SHARES.map((share) => [
@@ -72,7 +73,7 @@ keeping('drive', {
             Object.values(engineSlopes(engine, Math.max(share, 0.05) * engine.ratedRevs, 0.6 * engine.ratedTorque)),
           ]),
           limits: [engineRevLimit(engine), engineIdleFlow(engine)],
-        };
+        });
       },
     ]),
   ),
@@ -152,11 +153,11 @@ keeping('drive', {
       .map((batteries) =>
         [-15, -5, 0, 12, 25, 40].map((temperature) => {
           const bank = batteryBank(batteries, temperature);
-          return [
+          return digest([
             bank,
             [0, 0.2, 0.7, 1, 1.3].map((charge) => [usableCharge(bank, charge), batteryPowerLimit(bank, charge)]),
             [10, 400, 3000].map((power) => storeFlow(power, bank)),
-          ];
+          ]);
         }),
       ),
   'a mixed bank and an empty one': () => {

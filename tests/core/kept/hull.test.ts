@@ -27,6 +27,7 @@ import {
 import { towResistance, towSpeedCap } from '../../../src/core/hull/tow.ts';
 import { waveAcceleration, waveAddedResistance } from '../../../src/core/hull/waves.ts';
 import { FRESH_WATER, SEA_WATER } from '../../../src/core/units/constants.ts';
+import { digest } from './digest.ts';
 import { keeping } from './keeping.ts';
 
 const SPEEDS = [0, 0.01, 0.3, 1, 1.7, 2.4, 3.1, 3.8, 4.6, 5.5, 6.5, 8, 10, 13];
@@ -47,7 +48,8 @@ keeping('hull', {
           const state = { mass, lcg: share * hull.wettedLength, water };
           const all = SPEEDS.map((speed) => hullResistance(hull, state, speed));
           return {
-            all,
+            total: all.map(({ total }) => total),
+            ...(digest({ all }) as object),
             flags: SPEEDS.map((_, i) => hullFlags(hull, state, all[i]!).join(' ')),
             measured: SPEEDS.map((speed) => hullResistance(hull, state, speed, factors).total),
             waves: SPEEDS.map((speed, i) =>

@@ -3,6 +3,9 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { differences } from './differences.ts';
 import { type Plain, plain } from './plain.ts';
 
+const DEEPEST = 3;
+const WIDEST = 200;
+
 /** `npm run kept -- --mode write` keeps what is found now; the difference of the JSON then shows what has moved. */
 const WRITING = import.meta.env.MODE === 'write';
 
@@ -36,18 +39,15 @@ export function keeping(name: string, answers: Readonly<Record<string, () => unk
   }
 }
 
-/** One line for what fits into it, so that a change stays readable. */
-function written(value: Plain, indent = '', before = 0): string {
+/** A question on a line of its own, and its fields where they do not fit into one: so a change stays readable. */
+function written(value: Plain, depth = 0): string {
   const line = JSON.stringify(value);
-  if (indent !== '' && line.length + before + indent.length <= 160) return line;
-  if (value === null || typeof value !== 'object') return line;
-  const deeper = `${indent} `;
-  if (Array.isArray(value)) {
-    if (value.every((one) => one === null || typeof one !== 'object')) return line;
-    return `[\n${value.map((one) => deeper + written(one, deeper)).join(',\n')}\n${indent}]`;
-  }
-  const fields = Object.entries(value).map(
-    ([key, inner]) => `${deeper}${JSON.stringify(key)}:${written(inner, deeper, key.length + 3)}`,
-  );
-  return `{\n${fields.join(',\n')}\n${indent}}${indent === '' ? '\n' : ''}`;
+  if (value === null || typeof value !== 'object' || depth > DEEPEST || (depth > 0 && line.length <= WIDEST))
+    return line;
+  const indent = ' '.repeat(depth + 1);
+  const inner = Array.isArray(value)
+    ? value.map((one) => indent + written(one, depth + 1))
+    : Object.entries(value).map(([key, one]) => `${indent}${JSON.stringify(key)}:${written(one, depth + 1)}`);
+  const [open, close] = Array.isArray(value) ? '[]' : '{}';
+  return `${open}\n${inner.join(',\n')}\n${indent.slice(1)}${close}${depth === 0 ? '\n' : ''}`;
 }

@@ -25,6 +25,7 @@ import {
   usPersonsMassOutboard,
   usRuleCovers,
 } from '../../../src/core/load/us-capacity.ts';
+import { digest } from './digest.ts';
 import { keeping } from './keeping.ts';
 import { craft, crew, two } from './made-trips.ts';
 
@@ -77,19 +78,19 @@ function about(one: Craft, load: Load): unknown {
   const body = floatBody(one.hull);
   const density = 1025;
   const sides = sidewards(one, load, now);
+  const float = floatOf(one, load, { storeMass, density });
   return {
     now,
-    later: balanceAt(balanceBase(one, load), 4),
     capacity: capacityOf(one, load, { storeMass, density }),
     sides,
-    float: floatOf(one, load, { storeMass, density }),
+    rest: typeof float === 'string' ? float : float.rest.state,
+    plate: plateFindings(one, now),
+    ...(digest({ float, later: balanceAt(balanceBase(one, load), 4), placed: placed(one.hull, load) }) as object),
     ...(typeof body !== 'string' && {
       crowded: crowdedTo(body, weightOf(now), 1000, { mass: sides.people, rest: sides.rest }),
       spare: spareOnOneSide(body, weightOf(now), density, sides),
       atFreeboard: heaviestAtFreeboard(body, weightOf(now), density, 0.1),
     }),
-    plate: plateFindings(one, now),
-    placed: placed(one.hull, load),
   };
 }
 

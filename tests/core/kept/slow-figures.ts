@@ -18,13 +18,14 @@ function slow({ verdict, payload, tipping, fillNeeded, turnBackSlow, reasons }: 
 export function briefly(trip: Trip): unknown {
   const plan = planTrip(trip, haven());
   if (!plan.ok) return plan;
-  const { payload, tipping, reasons, need, fillNeeded } = plan.value;
+  const { verdict, payload, tipping, reasons, need, fillNeeded, legs, ...rest } = plan.value;
   return {
-    ...(digest(plan.value) as object),
+    verdict,
     reasons: reasons.map(({ code, level, value = 0 }) => `${code} ${level} ${value.toPrecision(7)}`),
     payload: `${payload.extra?.toPrecision(7)} ${payload.binds}`,
     tipping: tipping.map(({ knob, from, to, value }) => `${knob} ${value.toPrecision(7)} ${from} ${to}`),
     need: need.median,
     fillNeeded,
+    ...(digest({ legs, rest, others: [reasons, payload, tipping] }) as object),
   };
 }

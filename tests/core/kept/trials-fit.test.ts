@@ -2,6 +2,7 @@ import { craftFrom } from '../../../src/core/files/catalogue.ts';
 import { calibrated, calibrationFor, sameHull } from '../../../src/core/trials/calibrated.ts';
 import { fitTrials } from '../../../src/core/trials/fit.ts';
 import { stillWater } from '../../../src/core/trials/still-water.ts';
+import { digest } from './digest.ts';
 import { keeping } from './keeping.ts';
 import { evidences, petrol } from './made-evidence.ts';
 
@@ -11,7 +12,7 @@ keeping('trials-fit', {
       name,
       () => {
         const fit = fitTrials(trials);
-        const { parameters, reads, whitened, ...found } = fit;
+        const { parameters, reads, whitened: _, ...found } = fit;
         return {
           ...found,
           list: parameters.list,
@@ -22,8 +23,10 @@ keeping('trials-fit', {
             afloat,
             readings,
           })),
-          whitened: whitened.to1DArray(),
-          calibration: calibrationFor(trials, fit, trials.setups[0]!.drive, '2029-03-01'),
+          ...(digest({
+            covariance: found.covariance,
+            calibration: calibrationFor(trials, fit, trials.setups[0]!.drive, '2029-03-01'),
+          }) as object),
         };
       },
     ]),
