@@ -218,3 +218,45 @@ test('two tabs save trips: each keeps its own, both are in both once looked at, 
   await expect(two.getByRole('listitem')).toHaveCount(1);
   await expect(two.getByRole('button', { name: 'Open: By the first' })).toBeVisible();
 });
+
+test('a desk whose page is read anew still knows what a waiting hirer said, until it is cleared', async ({
+  page,
+  context,
+}) => {
+  await context.clock.install({ time: MORNING });
+  const on = new DeskPage(page);
+  await on.open();
+  const weights = on.desk.getByLabel('Weights of everyone');
+  const hours = on.desk.getByRole('textbox', { name: 'Hours' });
+  await on.check('85, 70');
+  await hours.fill('3.5');
+  await on.pick('First time');
+  await expect(on.answer).toBeVisible();
+  const told = await on.answer.textContent();
+  await page.reload();
+  await expect(weights).toHaveValue('85, 70');
+  await expect(hours).toHaveValue('3.5');
+  await expect(on.desk.getByRole('radio', { name: 'First time' })).toBeChecked();
+  await expect(on.answer).toHaveText(told!);
+  // In another tab of the same desk nobody reads it.
+  const other = new DeskPage(await context.newPage());
+  await other.open();
+  await expect(other.desk.getByLabel('Weights of everyone')).toHaveValue('');
+  await on.show('Fleet and data');
+  await on.desk.getByRole('button', { name: 'Clear the hires' }).press('Enter');
+  await on.desk.getByRole('button', { name: 'Clear them for good' }).press('Enter');
+  await expect(on.desk.getByText('Cleared.')).toBeVisible();
+  await page.reload();
+  await on.show('Check');
+  await expect(weights).toHaveValue('');
+});
+
+test('a desk that finds nonsense where its half-typed questions were kept asks them anew', async ({ page }) => {
+  const on = new DeskPage(page);
+  await page.addInitScript(() => {
+    sessionStorage.setItem('homeleg-half-asked', '{"weightsText":{"toString":1},"due":null}');
+  });
+  await on.open();
+  await expect(on.desk.getByLabel('Weights of everyone')).toHaveValue('');
+  expect(on.complaints).toEqual([]);
+});

@@ -1,5 +1,5 @@
 import { html, type PropertyValues } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { property } from 'lit/decorators.js';
 import type { DueRule } from '../../core/hire/shapes.ts';
 import { define } from '../define.ts';
 import '../field/choice-field.ts';
@@ -11,9 +11,12 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import { checkWords as words } from '../words/en-desk.ts';
 import { timeToday } from './desk-time.ts';
+import type { DueTyped } from './half-asked.ts';
 
-/** Undefined while it cannot be read. */
-export type DueEdited = CustomEvent<{ rule: DueRule | undefined }>;
+/** The rule is undefined while what is typed cannot be read. */
+export type DueEdited = CustomEvent<{ rule: DueRule | undefined; typed: DueTyped }>;
+
+export const DUE_AT_FIRST: DueTyped = { kind: 'after', hours: '2', time: '' };
 
 /** Longest hire, s. */
 const LONGEST = 12 * 3600;
@@ -27,57 +30,60 @@ export class DueField extends SpeakingElement {
 
   /** s since 1970. */
   @property({ type: Number }) now = 0;
-  @state() private kind: DueRule['kind'] = 'after';
-  @state() private hours = '2';
-  @state() private time = '';
+  @property({ attribute: false }) typed = DUE_AT_FIRST;
 
   /** What is asked for now. */
   get rule(): DueRule | undefined {
-    if (this.kind === 'after') {
-      const seconds = (parseDecimal(this.hours, this.language) ?? 0) * 3600;
+    const { kind, hours, time: typed } = this.typed;
+    if (kind === 'after') {
+      const seconds = (parseDecimal(hours, this.language) ?? 0) * 3600;
       return seconds > 0 && seconds <= LONGEST ? { kind: 'after', seconds } : undefined;
     }
-    const time = timeToday(this.time, this.now);
+    const time = timeToday(typed, this.now);
     return time !== undefined && time > this.now ? { kind: 'at', time } : undefined;
   }
 
   protected override updated(changed: PropertyValues): void {
-    if (!changed.has('kind') && !changed.has('hours') && !changed.has('time')) return;
-    this.dispatchEvent(
-      new CustomEvent('due-edited', { detail: { rule: this.rule }, bubbles: true }) satisfies DueEdited,
-    );
+    if (!changed.has('typed')) return;
+    const { rule, typed } = this;
+    this.dispatchEvent(new CustomEvent('due-edited', { detail: { rule, typed }, bubbles: true }) satisfies DueEdited);
+  }
+
+  #type(change: Partial<DueTyped>): void {
+    this.typed = { ...this.typed, ...change };
   }
 
   override render() {
-    const wrong = this.rule === undefined && (this.kind === 'after' || this.time !== '');
-    const problem = this.kind === 'after' ? words.backProblem : words.timeProblem;
+    const { kind, hours, time } = this.typed;
+    const wrong = this.rule === undefined && (kind === 'after' || time !== '');
+    const problem = kind === 'after' ? words.backProblem : words.timeProblem;
     return html`
       <homeleg-choice-field
         label=${words.back}
         .choices=${[{ value: 'after', label: words.backAfter }, { value: 'at', label: words.backAt }]}
-        .value=${this.kind}
-        @choice-made=${(event: ChoiceMade) => (this.kind = event.detail.value as DueRule['kind'])}
+        .value=${kind}
+        @choice-made=${(event: ChoiceMade) => this.#type({ kind: event.detail.value as DueTyped['kind'] })}
       ></homeleg-choice-field>
       ${
-        this.kind === 'after'
+        kind === 'after'
           ? html`<label for="figure">${words.hours}</label>
               <input
                 id="figure"
                 inputmode="decimal"
                 autocomplete="off"
-                .value=${this.hours}
+                .value=${hours}
                 aria-invalid=${wrong ? 'true' : 'false'}
                 aria-describedby="problem"
-                @input=${(event: Event) => (this.hours = (event.target as HTMLInputElement).value)}
+                @input=${(event: Event) => this.#type({ hours: (event.target as HTMLInputElement).value })}
               />`
           : html`<label for="figure">${words.time}</label>
               <input
                 id="figure"
                 type="time"
-                .value=${this.time}
+                .value=${time}
                 aria-invalid=${wrong ? 'true' : 'false'}
                 aria-describedby="problem"
-                @input=${(event: Event) => (this.time = (event.target as HTMLInputElement).value)}
+                @input=${(event: Event) => this.#type({ time: (event.target as HTMLInputElement).value })}
               />`
       }
       <p id="problem" class="problem" ?hidden=${!wrong}>${problem}</p>

@@ -25,11 +25,11 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { checkWords as words } from '../words/en-desk.ts';
 import './desk-answer.ts';
+import { problemText } from '../words/en.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 import { offsetAt } from './desk-time.ts';
-import './due-field.ts';
-import { problemText } from '../words/en.ts';
-import type { DueEdited } from './due-field.ts';
+import { DUE_AT_FIRST, type DueEdited } from './due-field.ts';
+import { halfAsked, keepHalfAsked } from './half-asked.ts';
 import { hireCheckStyles } from './hire-check.styles.ts';
 import { hireOf } from './hire-of.ts';
 import { weightsTyped } from './weights-typed.ts';
@@ -58,6 +58,7 @@ export class HireCheck extends SpeakingElement {
   @state() private fill: number | undefined;
   @state() private fillKnownBy: 'measured' | 'gauge' | undefined;
   @state() private routeId = '';
+  @state() private due = DUE_AT_FIRST;
   @state() private rule: DueRule | undefined = { kind: 'after', seconds: 7200 };
   @state() private experience: Experience = 'some';
 
@@ -67,12 +68,23 @@ export class HireCheck extends SpeakingElement {
   #problems: readonly string[] = [];
   #minute = 0;
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    Object.assign(this, halfAsked());
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     const minute = Math.floor(this.now / 60);
     // The clock alone asks anew only once a minute.
     if (changed.size === 1 && changed.has('now') && minute === this.#minute) return;
     this.#minute = minute;
     this.#answer();
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.size === 1 && changed.has('now')) return;
+    const { boatId, weightsText, fill, fillKnownBy, routeId, due, experience } = this;
+    keepHalfAsked({ boatId, weightsText, fill, fillKnownBy, routeId, due, experience });
   }
 
   override render() {
@@ -115,7 +127,8 @@ export class HireCheck extends SpeakingElement {
             1,
             () => html`<homeleg-due-field
                 .now=${this.now}
-                @due-edited=${(event: DueEdited) => (this.rule = event.detail.rule)}
+                .typed=${this.due}
+                @due-edited=${this.#dueEdited}
               ></homeleg-due-field>
               <homeleg-choice-field
                 label=${words.experience}
@@ -230,17 +243,26 @@ export class HireCheck extends SpeakingElement {
     this.fillKnownBy = detail.fillKnownBy;
   }
 
+  #dueEdited({ detail }: DueEdited): void {
+    this.rule = detail.rule;
+    this.due = detail.typed;
+  }
+
   #slipWanted(): void {
     if (!this.#checked || !this.#asked) return;
     const hire = hireOf(this.#checked, this.#asked, newId(), this.measures);
     this.dispatchEvent(new CustomEvent('slip-wanted', { detail: { hire }, bubbles: true }) satisfies SlipWanted);
   }
 
-  /** Forgets the hirer, not the place and time. */
-  readonly nextHirer = (): void => {
+  /** What is known of the hirer goes; place and time stay. */
+  forgetHirer(): void {
     this.weightsText = '';
     this.fill = undefined;
     this.fillKnownBy = undefined;
+  }
+
+  readonly nextHirer = (): void => {
+    this.forgetHirer();
     this.renderRoot.querySelector('select')?.focus();
   };
 }

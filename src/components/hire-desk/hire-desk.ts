@@ -215,8 +215,8 @@ export class HireDesk extends SpeakingElement {
                 .desk=${desk}
                 .now=${now}
                 @units-chosen=${({ detail }: UnitsChosen) => this.#keeper.setUnits(detail.units)}
-                @desk-replaced=${({ detail }: DeskReplaced) => this.#keeper.replace(detail.by)}
-                @hires-cleared=${() => this.#keeper.clearHires()}
+                @desk-replaced=${this.#replaced}
+                @hires-cleared=${this.#cleared}
               ></homeleg-desk-data>`
           : nothing
       }
@@ -272,6 +272,20 @@ export class HireDesk extends SpeakingElement {
     this.#clock.look();
   }
 
+  #replaced({ detail }: DeskReplaced): Promise<void> {
+    this.#check?.forgetHirer();
+    return this.#keeper.replace(detail.by);
+  }
+
+  #cleared(): Promise<void> {
+    this.#check?.forgetHirer();
+    return this.#keeper.clearHires();
+  }
+
+  get #check() {
+    return this.renderRoot.querySelector('homeleg-hire-check');
+  }
+
   async #struck({ detail: { id } }: HirePressed): Promise<void> {
     this.open = undefined;
     await this.#keeper.removeHire(id);
@@ -282,9 +296,8 @@ export class HireDesk extends SpeakingElement {
     const hire = this.#keeper.desk.hires.find((each) => each.id === id);
     this.open = undefined;
     await this.updateComplete;
-    const check = this.renderRoot.querySelector('homeleg-hire-check');
     if (hire && hireState(hire, this.#clock.now).is === 'stale') await this.#keeper.removeHire(id);
-    else check?.nextHirer();
+    else this.#check?.nextHirer();
   }
 }
 
