@@ -1,6 +1,7 @@
 /**
- * npm run mutation [-- --count N] [--seed N] [--all] [--files PART,PART] [--budget S] [--at-once N] [--write]: small faults
- * are put into the core one by one; does a test notice? A seeded sample, or all, of the core or of some files.
+ * npm run mutation [-- --count N] [--seed N] [--all] [--files PART,PART] [--budget S] [--at-once N] [--minutes N]
+ * [--write]: small faults are put into the core one by one; does a test notice? A seeded sample, or all, of the core or of
+ * some files.
  */
 import { appendFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -23,6 +24,8 @@ const { values } = parseArgs({
     // Processor time of the tests one mutant may meet, s.
     budget: { type: 'string', default: '20' },
     'at-once': { type: 'string', default: '2' },
+    // From the start on; what has been tried by then is told. They come in a drawn order, so that these are a sample too.
+    minutes: { type: 'string', default: '1000' },
     // Survivors as lines of JSON, as they are found.
     survivors: { type: 'string' },
     write: { type: 'boolean', default: false },
@@ -49,6 +52,7 @@ if (values.survivors) rmSync(values.survivors, { force: true });
 const found = await attempts(root, shuffled(mutants, seed), reached, {
   atOnce: number('at-once'),
   budget: 1000 * budgetS,
+  until: 60_000 * number('minutes'),
   told,
 });
 const order = new Map(mutants.map((mutant, i) => [mutant, i]));
@@ -69,7 +73,7 @@ function told({ mutant, fate, met, unmet }: Attempt, done: number): void {
   }
 }
 
-function number(name: 'count' | 'seed' | 'budget' | 'at-once'): number {
+function number(name: 'count' | 'seed' | 'budget' | 'at-once' | 'minutes'): number {
   const value = Number(values[name]);
   if (!Number.isInteger(value) || value < 1) stop(`--${name} needs a whole number from 1 on, not "${values[name]}"`);
   return value;

@@ -26,12 +26,17 @@ const WAIT = 15;
 /** The great circle doubled, which a dozen tests have to notice, and a space that none can. */
 const DISTANCE = 'src/core/route/distance.ts';
 
-/** Puts every mutant in place, one after the other, in so many copies at once. */
+/** Puts every mutant in place, one after the other, in so many copies at once; none is begun after `until`, ms. */
 export async function attempts(
   root: string,
   mutants: readonly Mutant[],
   reach: Reach,
-  { atOnce, budget, told }: { atOnce: number; budget: number; told: (attempt: Attempt, done: number) => void },
+  {
+    atOnce,
+    budget,
+    until,
+    told,
+  }: { atOnce: number; budget: number; until: number; told: (attempt: Attempt, done: number) => void },
 ): Promise<readonly Attempt[]> {
   const found: Attempt[] = [];
   let next = 0;
@@ -41,7 +46,7 @@ export async function attempts(
     const worker = new Worker(copy);
     try {
       await control(root, worker, reach);
-      while (next < mutants.length) {
+      while (next < mutants.length && performance.now() < until) {
         const i = next++;
         found[i] = await attempt(worker, mutants[i]!, reach, budget);
         told(found[i], ++done);
