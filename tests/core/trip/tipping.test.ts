@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 import type { Plan, TippingValue, Trip, Verdict } from '../../../src/core/trip/shapes.ts';
-import { haven, soundTrip } from '../../trips.ts';
+import { haven, shipped, soundTrip } from '../../trips.ts';
+import { slowFigures } from './questions-asked.ts';
 
 type Knob = TippingValue['knob'];
 
@@ -209,5 +210,96 @@ describe('a trip that other things decide', () => {
       const found = knobOf(tipping, knob);
       if (found) expect(found.now).toBe(0);
     }
+  });
+});
+
+describe('the questions that tipping values take', () => {
+  /** Runs of the fuel or charge, and answers of the engine: what they took when this was written. */
+  const most: readonly [string, Trip, Partial<Record<Knob, readonly [number, number]>>, readonly [number, number]][] = [
+    ['a trip with plenty aboard', trip(), { 'crew-mass': [5, 6], wind: [4, 4], sea: [5, 0], fill: [9, 0] }, [35, 10]],
+    [
+      'a slow trip with little aboard',
+      withFill(0.2, trip({}, { route: { ...soundTrip().route, speed: 2 } })),
+      { 'crew-mass': [6, 4], consumption: [6, 0], wind: [3, 4], stream: [14, 0], sea: [7, 0], fill: [6, 0] },
+      [42, 8],
+    ],
+    [
+      'a trip short of fuel',
+      withFill(0.16),
+      { 'crew-mass': [8, 3], consumption: [6, 0], sea: [6, 0], fill: [6, 0] },
+      [30, 5],
+    ],
+    ['a trip in too much wind', withWind(8.7), { wind: [4, 3] }, [4, 5]],
+    [
+      'a day out',
+      shipped('petrol-day'),
+      { 'crew-mass': [5, 6], consumption: [7, 0], wind: [8, 4], stream: [15, 0], sea: [9, 0], fill: [7, 0] },
+      [51, 10],
+    ],
+    [
+      'an electric tender',
+      shipped('electric-tender'),
+      { 'crew-mass': [6, 4], consumption: [6, 0], wind: [9, 4], stream: [6, 0], sea: [10, 0], fill: [6, 0] },
+      [43, 8],
+    ],
+    [
+      'a hired boat',
+      shipped('hire-hull'),
+      { 'crew-mass': [4, 6], consumption: [6, 0], wind: [4, 8], stream: [13, 0], sea: [7, 0], fill: [9, 0] },
+      [43, 14],
+    ],
+    [
+      'a boat in doubt for its speed',
+      trip({}, { route: { ...soundTrip().route, speed: 8.6 } }),
+      { 'crew-mass': [1, 9], wind: [1, 6], sea: [1, 0], fill: [5, 0] },
+      [11, 15],
+    ],
+  ];
+
+  it.each(most)('are few for %s: an edge is guessed before it is sought', (_name, of, knobs, [tank, engine]) => {
+    const { tipping, allTipping } = slowFigures(of);
+    expect(allTipping.tank).toBeLessThanOrEqual(tank);
+    expect(allTipping.engine).toBeLessThanOrEqual(engine);
+    for (const { value, asked } of tipping) {
+      const [runs, answers] = knobs[value.knob]!;
+      expect(asked.tank, value.knob).toBeLessThanOrEqual(runs);
+      expect(asked.engine, value.knob).toBeLessThanOrEqual(answers);
+    }
+    expect(tipping.map(({ value }) => value.knob)).toEqual(Object.keys(knobs));
+  });
+});
+
+describe('how far a trip is looked at', () => {
+  const knobsOf = (of: Trip) => plan(of).tipping.map(({ knob }) => knob);
+
+  it('is four times the consumption: what does not turn it by then does not', () => {
+    // Of a trip that turns at 1.4 of what it has, the fill that turns it at 3.9 and at 4.1 times.
+    const slow = trip({}, { route: { ...soundTrip().route, speed: 2 } });
+    const factors = [0.3, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8].map(
+      (fill) => knobOf(plan(withFill(fill, slow)).tipping, 'consumption')?.value,
+    );
+    for (const factor of factors) if (factor !== undefined) expect(factor).toBeLessThan(4);
+    expect(factors[0]).toBeGreaterThan(2);
+    expect(factors.at(-1)).toBeUndefined();
+  });
+
+  it('is 400 kg more aboard', () => {
+    // A launch without a plate that carries more than that.
+    const values = [60, 100, 140, 180].map((speed) => {
+      const of = withFill(0.9, trip({}, { route: { ...soundTrip().route, speed: speed / 100 } }));
+      const { plate: _, ...hull } = of.craft.hull;
+      const found = knobOf(plan({ ...of, craft: { ...of.craft, hull } }).tipping, 'crew-mass');
+      return found && found.value - found.now;
+    });
+    for (const value of values) if (value !== undefined) expect(value).toBeLessThan(400);
+  });
+
+  it('is a stream of 2.5 m/s and waves of 1.5 m', () => {
+    const bold = { ...trip(), policy: { ...trip().policy, maxWave: 9 } };
+    for (const { knob, value } of plan(bold).tipping) {
+      if (knob === 'sea') expect(value).toBeLessThan(1.5);
+      if (knob === 'stream') expect(value).toBeLessThan(2.5);
+    }
+    expect(knobsOf(bold)).not.toContain('stream');
   });
 });
