@@ -65,8 +65,6 @@ function withoutJumps(all: readonly TrackPoint[]): { kept: TrackPoint[]; left: n
   const kept: TrackPoint[] = [];
   const left: number[] = [];
   const moved: number[] = [];
-  /** Where the present run of reachable points begins in `kept`. */
-  let runStart = 0;
   let elsewhere: TrackPoint[] = [];
   const leave = (dropped: readonly TrackPoint[]) => {
     for (const { time } of dropped) left.push(time);
@@ -81,10 +79,9 @@ function withoutJumps(all: readonly TrackPoint[]): { kept: TrackPoint[]; left: n
     } else if (lastElsewhere && reachable(lastElsewhere, point)) {
       elsewhere.push(point);
       if (elsewhere.length < AGREEING) continue;
-      // A run too short to be believed itself was the fault.
-      if (kept.length - runStart < AGREEING) leave(kept.splice(runStart));
-      if (kept.length > 0) moved.push(elsewhere[0]!.time);
-      runStart = kept.length;
+      // A beginning too short to be believed itself was the fault.
+      if (kept.length < AGREEING) leave(kept.splice(0));
+      else moved.push(elsewhere[0]!.time);
       for (const agreed of elsewhere) kept.push(agreed);
       elsewhere = [];
     } else {

@@ -154,6 +154,39 @@ describe('cleanTrack', () => {
     expect(codes({ ...sailed, points: north })).toEqual([]);
   });
 
+  it('tells the first of all that was left out, beside the way or far off', () => {
+    const { points } = displaced([40], 25);
+    const both = points.map((point, at) => (at === 20 || at === 100 ? displaced([at], 1000).points[at]! : point));
+    expect(cleanTrack({ ...sailed, points: both }).notes).toMatchObject([{ code: 'jump', count: 3, at: MORNING + 20 }]);
+    const late = points.map((point, at) => (at === 100 ? displaced([at], 1000).points[at]! : point));
+    expect(cleanTrack({ ...sailed, points: late }).notes).toMatchObject([{ code: 'jump', count: 2, at: MORNING + 40 }]);
+  });
+
+  it('is interrupted in the order of time, wherever the reasons come from', () => {
+    const silent = Array.from({ length: 39 }, (_, at) => 20 + at);
+    expect(cleanTrack({ ...sailed, points: without(silent), breaks: [60] }).track.breaks).toEqual([20, 60]);
+  });
+
+  it('has no interruption before its first point', () => {
+    expect(cleanTrack({ ...sailed, breaks: [0, 50] }).track.breaks).toEqual([50]);
+    expect(cleanTrack({ ...displaced([0], 1000), breaks: [1, 50] }).track.breaks).toEqual([49]);
+    expect(cleanTrack({ ...sailed, breaks: [1] }).track.breaks).toEqual([1]);
+  });
+
+  it('finds a gap in the very middle, which is not the usual interval', () => {
+    const silent = Array.from({ length: 40 }, (_, at) => 41 + at);
+    expect(codes({ ...sailed, points: without(silent) })).toEqual([{ code: 'gap', count: 1 }]);
+  });
+
+  it('says in words how many points and how often', () => {
+    const texts = (track: Track) => cleanTrack(track).notes.map(({ message }) => message);
+    expect(texts(displaced([40], 1000))).toEqual(['1 point where the boat cannot have been, left out']);
+    expect(texts(displaced([40, 60], 1000))).toEqual(['2 points where the boat cannot have been, left out']);
+    const rest = sailed.points.map((_, index) => index).filter((index) => index >= 70);
+    expect(texts(displaced(rest, 5000))[0]).toContain('in time, once');
+    expect(texts(displaced([40, 41, 42, 43, 44], 5000))[0]).toContain('in time, 2 times');
+  });
+
   it('takes empty tracks and single points', () => {
     expect(cleanTrack({ name: '', points: [], breaks: [] }).notes).toEqual([]);
     const single = { name: '', points: sailed.points.slice(0, 1), breaks: [] };

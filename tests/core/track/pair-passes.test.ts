@@ -108,6 +108,55 @@ describe('pairPasses', () => {
     expect([pairs(10.4, 5.6), pairs(10.6, 5.4)]).toEqual([1, 0]);
   });
 
+  it('takes passes the same way that differ by little as one setting, by more as two', () => {
+    // Out, back, out: three as one cost (d / unlike)^2 more, two and one left over 0.4 and the stream they ask for.
+    const grouped = (speed: number, d: number) => counts(pairPasses(byTurns(speed + d, speed, speed - d)).groups);
+    expect([grouped(6, 0.31), grouped(6, 0.316)]).toEqual([[3], [2]]);
+    expect([grouped(3, 0.262), grouped(3, 0.27)]).toEqual([[3], [2]]);
+    expect([grouped(6, -0.31), grouped(6, -0.316)]).toEqual([[3], [2]]);
+  });
+
+  it('takes two pairs for one of four where a group less is worth the scatter', () => {
+    const grouped = (d: number) => counts(pairPasses(byTurns(6 + d, 6 + d, 6 - d, 6 - d)).groups);
+    expect([grouped(0.115), grouped(0.121)]).toEqual([[4], [2, 2]]);
+  });
+
+  it('of a pass that fits two others takes the pair that needs the stream of the rest of the line', () => {
+    for (const speeds of [
+      [10.3, 9.7, 6.3, 5.7, 3.3, 2.7, 2.7],
+      // Against the first way.
+      [9.7, 10.3, 5.7, 6.3, 2.7, 3.3, 3.3],
+    ]) {
+      const { groups, alone } = pairPasses(byTurns(...speeds));
+      expect(counts(groups)).toEqual([2, 2, 2]);
+      expect(groups[2]!.speed).toBeCloseTo(3, 9);
+      expect(alone.map(({ start }) => start - MORNING)).toEqual([600]);
+    }
+    // Of two groups both are heard alike, whichever way was sailed first.
+    const left = (passes: ReturnType<typeof byTurns>) => pairPasses(passes).alone.map(({ start }) => start - MORNING);
+    const before = pass(-100, 60, { speed: 20, headingDeg: 260 });
+    for (const speeds of [
+      [10.3, 9.7, 3.3, 2.7, 2.7],
+      [9.7, 10.3, 2.7, 3.3, 3.3],
+    ]) {
+      const passes = byTurns(...speeds);
+      expect(left([before, ...passes])).toEqual([-100, ...left(passes)]);
+    }
+    // With nothing else on the line the least stream is likeliest.
+    const { groups, alone } = pairPasses(byTurns(3.3, 2.7, 2.7));
+    expect(groups[0]!.speed).toBeCloseTo(2.7, 9);
+    expect(alone.map(({ start }) => start - MORNING)).toEqual([0]);
+  });
+
+  it('tells groups in order of time where another line was sailed between them', () => {
+    const found = pairPasses([
+      ...[0, 100].map((start, at) => pass(start, 60, { headingDeg: 80 + 180 * at })),
+      ...[200, 300].map((start, at) => pass(start, 60, { headingDeg: 170 + 180 * at })),
+      ...[400, 500].map((start, at) => pass(start, 60, { speed: 8, headingDeg: 80 + 180 * at })),
+    ]);
+    expect(found.groups.map(({ passes }) => passes[0]!.stretch.start - MORNING)).toEqual([0, 200, 400]);
+  });
+
   it('tells at most twelve passes as one group', () => {
     expect(counts(pairPasses(byTurns(...Array(12).fill(6))).groups)).toEqual([12]);
     const fourteen = counts(pairPasses(byTurns(...Array(14).fill(6))).groups);

@@ -64,7 +64,7 @@ function mix(share: number, aside = 0): LatLon {
 function fillWith(usable: number): number {
   const { store } = DAY.craft;
   if (store.kind !== 'tank') throw new Error('not a tank');
-  const [{ capacityL, unusableL }] = store.tanks as [{ capacityL: number; unusableL: number }];
+  const { capacityL, unusableL } = store.tanks[0]!;
   const fill = (usable / PETROL_DENSITY + unusableL) / capacityL;
   expect(usableFuel(store.tanks, fill)).toBeCloseTo(usable, 9);
   return fill;
