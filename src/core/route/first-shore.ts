@@ -11,7 +11,10 @@ export interface Ray {
 /** Edges or boxes under one box of an edge tree. */
 const RUN = 8;
 
-/** Distance along a ray to the first edge it crosses, m, or `reach` if none is nearer. Touching or running along an edge is no crossing. */
+/**
+ * Distance along a ray to the first edge it crosses, m, or `reach` if none is nearer. Running along an edge is no crossing;
+ * a corner that is only touched is one where its shore lies to the right.
+ */
 export function firstShore(shore: EdgeTree, ray: Ray, reach: number): number {
   if (!(entryOf(ray, shore) < reach)) return reach;
   const { numbers, starts } = shore;
