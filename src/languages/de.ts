@@ -554,6 +554,9 @@ export const words: Catalogue = {
     gauge: (store) => (store === 'fuel' ? 'Anzeige oder Augenmaß' : 'Lämpchen oder Augenmaß'),
   },
   conditionWords: {
+    byTime: 'Nach Uhrzeit',
+    byTide: 'Nach der Tide',
+    partFailed: 'Dieser Teil der Seite war nicht zu laden. Noch einmal versuchen, wenn das Netz wieder da ist.',
     departure: 'Abfahrt',
     wind: 'Wind',
     calm: 'Flaute',
@@ -607,6 +610,8 @@ export const words: Catalogue = {
   // --- The planner
   loadTitles: { seat: 'Wo sitzen', capacity: 'Was es tragen darf', payload: 'Sichere Zuladung' },
   plannerWords: {
+    savedTitle: 'Gespeicherte Fahrten und Boote',
+    savedState: 'auf diesem Gerät; zwei Pläne nebeneinander; Boote gemeinsam',
     boat: 'Boot',
     aboard: 'An Bord',
     route: 'Route',
@@ -674,8 +679,6 @@ export const words: Catalogue = {
     fillMissing: 'Füllstand fehlt',
   },
   savedWords: {
-    title: 'Gespeicherte Fahrten und Boote',
-    state: 'auf diesem Gerät; zwei Pläne nebeneinander; Boote gemeinsam',
     about:
       'In diesem Browser auf diesem Gerät aufgehoben und nirgends sonst. Ab und zu als Datei sichern: Browser räumen auf.',
     name: 'Name',
@@ -1558,8 +1561,6 @@ export const words: Catalogue = {
     noZone: 'Dieser Browser kennt die Zeitzone nicht: der Abstand zu UTC bleibt, wie er war.',
   },
   windWords: {
-    byTime: 'Nach Uhrzeit',
-    byTide: 'Nach der Tide',
     title: 'Wind nach Uhrzeit',
     time: 'Zeit',
     from: 'Aus',
@@ -1597,7 +1598,6 @@ export const words: Catalogue = {
     fetchCancel: 'Anhalten',
     fetchNote: (host) => `Fragt ${host}; dorthin geht der Start der Route, auf etwa einen Kilometer gerundet.`,
     fetchNoPlace: 'Zuerst die Route zeichnen: gefragt wird für ihren Start.',
-    partFailed: 'Dieser Teil der Seite war nicht zu laden. Noch einmal versuchen, wenn das Netz wieder da ist.',
   },
   streamPlaceWords: {
     title: 'Stellen mit Strom',

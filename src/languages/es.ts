@@ -535,6 +535,9 @@ export const words: Catalogue = {
     gauge: (store) => (store === 'fuel' ? 'Indicador o a ojo' : 'Luces o a ojo'),
   },
   conditionWords: {
+    byTime: 'Por horas',
+    byTide: 'Por la marea',
+    partFailed: 'No se pudo cargar esta parte de la página. Probar otra vez cuando vuelva la red.',
     departure: 'Salida',
     wind: 'Viento',
     oneWind: 'Un viento',
@@ -587,6 +590,8 @@ export const words: Catalogue = {
 
   loadTitles: { seat: 'Dónde sentarse', capacity: 'Lo que puede llevar', payload: 'Carga útil segura' },
   plannerWords: {
+    savedTitle: 'Travesías y barcos guardados',
+    savedState: 'guardadas en este dispositivo; dos planes uno al lado del otro; en conserva',
     boat: 'Barco',
     aboard: 'A bordo',
     route: 'Ruta',
@@ -1957,8 +1962,6 @@ export const words: Catalogue = {
     noZone: 'Este navegador no conoce esa zona: el desfase se queda como estaba.',
   },
   windWords: {
-    byTime: 'Por horas',
-    byTide: 'Por la marea',
     title: 'Viento por horas',
     time: 'Hora',
     from: 'Del',
@@ -1994,7 +1997,6 @@ export const words: Catalogue = {
     fetchCancel: 'Parar',
     fetchNote: (host) => `Pregunta a ${host}; allí va el comienzo de la ruta, redondeado a más o menos un kilómetro.`,
     fetchNoPlace: 'Primero hay que trazar la ruta: la previsión se pide para su comienzo.',
-    partFailed: 'No se pudo cargar esta parte de la página. Probar otra vez cuando vuelva la red.',
   },
   streamPlaceWords: {
     title: 'Lugares con corriente',
@@ -3191,8 +3193,6 @@ export const words: Catalogue = {
     'Tank or battery in the bow': 'Depósito o batería en la proa',
   },
   savedWords: {
-    title: 'Travesías y barcos guardados',
-    state: 'guardadas en este dispositivo; dos planes uno al lado del otro; en conserva',
     about:
       'Se guardan en este navegador, en este dispositivo y en ningún otro sitio. Guardar un archivo de vez en cuando: los navegadores borran lo que guardan.',
     name: 'Nombre',

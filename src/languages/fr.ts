@@ -550,6 +550,9 @@ export const words: Catalogue = {
     gauge: (store) => (store === 'fuel' ? 'Cadran ou coup d’œil' : 'Voyants ou coup d’œil'),
   },
   conditionWords: {
+    byTime: 'Selon l’heure',
+    byTide: 'Selon la marée',
+    partFailed: 'Cette partie de la page n’a pas pu être chargée. Réessayez quand le réseau sera revenu.',
     departure: 'Départ',
     wind: 'Vent',
     calm: 'Calme',
@@ -602,6 +605,8 @@ export const words: Catalogue = {
   },
   loadTitles: { seat: 'Où s’asseoir', capacity: 'Ce qu’il peut porter', payload: 'Charge utile sûre' },
   plannerWords: {
+    savedTitle: 'Sorties et bateaux enregistrés',
+    savedState: 'gardés sur cet appareil ; deux plans côte à côte ; bateaux de conserve',
     boat: 'Bateau',
     aboard: 'À bord',
     route: 'Route',
@@ -1409,8 +1414,6 @@ export const words: Catalogue = {
     noZone: 'Ce navigateur ne connaît pas ce fuseau\u00a0: l’écart à UTC reste comme il était.',
   },
   windWords: {
-    byTime: 'Selon l’heure',
-    byTide: 'Selon la marée',
     title: 'Vent selon l’heure',
     time: 'Heure',
     from: 'De',
@@ -1449,7 +1452,6 @@ export const words: Catalogue = {
     fetchCancel: 'Arrêter',
     fetchNote: (host) => `Interroge ${host}\u00a0; le début de la route y est envoyé, arrondi à un kilomètre environ.`,
     fetchNoPlace: 'Tracez d’abord la route\u00a0: la prévision est demandée pour son début.',
-    partFailed: 'Cette partie de la page n’a pas pu être chargée. Réessayez quand le réseau sera revenu.',
   },
   streamPlaceWords: {
     title: 'Lieux de courant',
@@ -3287,8 +3289,6 @@ export const words: Catalogue = {
     'Tank or battery in the bow': 'Réservoir ou batterie à l’étrave',
   },
   savedWords: {
-    title: 'Sorties et bateaux enregistrés',
-    state: 'gardés sur cet appareil ; deux plans côte à côte ; bateaux de conserve',
     about:
       'Gardés dans ce navigateur sur cet appareil, et nulle part ailleurs. Enregistrez un fichier de temps en temps : les navigateurs font le ménage.',
     name: 'Nom',

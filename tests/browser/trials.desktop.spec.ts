@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { verdictWords } from '../../src/components/words/en.ts';
+import { verdictWords } from '../../src/components/words/en-verdict.ts';
 import { readProfile } from '../../src/core/files/profile-file.ts';
 import { PlannerPage } from './planner-page.ts';
 import { trialDay } from './trial-day.ts';

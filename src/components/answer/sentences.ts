@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { badCaseText } from '../words/en.ts';
 import { answerWords as words } from '../words/en-answer.ts';
+import { badCaseText } from '../words/en-bad-case.ts';
 
 /** A trip that ends elsewhere has no way home. */
 export function endsAtHome({ legs }: Pick<Plan, 'legs'>): boolean {

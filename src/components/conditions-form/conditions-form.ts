@@ -15,7 +15,6 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { conditionWords } from '../words/en-forms.ts';
-import { windWords } from '../words/en-water.ts';
 import './departure-field.ts';
 import type { DepartureEdited } from './departure-field.ts';
 import './flow-field.ts';
@@ -132,7 +131,7 @@ export class ConditionsForm extends SpeakingElement {
           ?waters-told=${this.watersTold}
           @sea-edited=${({ detail }: SeaEdited) => this.#change({ sea: detail.sea })}
         ></homeleg-sea-field>
-        ${this.partFailed ? html`<p class="problem" role="status">${windWords.partFailed}</p>` : nothing}
+        ${this.partFailed ? html`<p class="problem" role="status">${conditionWords.partFailed}</p>` : nothing}
         <homeleg-choice-field
           label=${conditionWords.water}
           .choices=${[{ value: 'sea', label: conditionWords.salt }, { value: 'fresh', label: conditionWords.fresh }]}

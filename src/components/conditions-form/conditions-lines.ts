@@ -1,8 +1,8 @@
 import { secondsOf } from '../../core/water/clock.ts';
 import type { Conditions } from '../../core/water/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { compassPoint } from '../words/en.ts';
-import { dayWords as words } from '../words/en-water.ts';
+import { compassPoint } from '../words/en-compass.ts';
+import { dayWords as words } from '../words/en-day.ts';
 import { dayAndClock, offsetText, placeClock } from './place-clock.ts';
 
 /** Rows of a forecast that are told one by one. */

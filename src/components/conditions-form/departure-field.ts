@@ -8,8 +8,8 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
+import { departureWords as words } from '../words/en-departure.ts';
 import { conditionWords } from '../words/en-forms.ts';
-import { departureWords as words } from '../words/en-water.ts';
 import { deviceZone, offsetText, placeClock } from './place-clock.ts';
 
 export type DepartureEdited = CustomEvent<{ departure: string | undefined; timezone: string | undefined }>;

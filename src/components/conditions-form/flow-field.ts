@@ -14,10 +14,9 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { compassPoint } from '../words/en.ts';
 import { commonWords } from '../words/en-common.ts';
+import { compassPoint } from '../words/en-compass.ts';
 import { conditionWords } from '../words/en-forms.ts';
-import { windWords } from '../words/en-water.ts';
 
 /** A direction, degrees true, and how strong, m/s. */
 export interface Flow {
@@ -71,7 +70,7 @@ export class FlowField extends SpeakingElement {
             { value: 'unknown', label: commonWords.notKnown },
             { value: 'none', label: wind ? conditionWords.calm : conditionWords.slack },
             { value: 'known', label: wind ? conditionWords.oneWind : conditionWords.oneStream },
-            { value: 'changing', label: wind ? windWords.byTime : windWords.byTide },
+            { value: 'changing', label: wind ? conditionWords.byTime : conditionWords.byTide },
           ]}
           .value=${this.#mode}
           @choice-made=${(event: ChoiceMade) => this.#edit(() => (this.#mode = event.detail.value as Mode))}

@@ -6,7 +6,7 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import type { NamedText } from '../open-text/text-source.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
-import { windWords as words } from '../words/en-water.ts';
+import { windWords as words } from '../words/en-wind.ts';
 import { fetchForecast, forecastHost } from './fetch-forecast.ts';
 
 /** The service answered; nothing of it counts yet. */

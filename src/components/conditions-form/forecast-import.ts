@@ -17,8 +17,8 @@ import { openFileStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { problemText } from '../words/en.ts';
-import { forecastWords as words } from '../words/en-water.ts';
+import { forecastWords as words } from '../words/en-forecast.ts';
+import { problemText } from '../words/en-problems.ts';
 import { importStyles } from './import.styles.ts';
 import { dayAndClock, offsetText, placeClock } from './place-clock.ts';
 

@@ -13,7 +13,7 @@ import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { conditionWords } from '../words/en-forms.ts';
-import { seaWords as words } from '../words/en-water.ts';
+import { seaWords as words } from '../words/en-sea.ts';
 
 export type SeaEdited = CustomEvent<{ sea: Conditions['sea'] }>;
 type Mode = 'wind' | 'calm' | 'known';

@@ -12,7 +12,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { tideWords as words } from '../words/en-water.ts';
+import { tideWords as words } from '../words/en-tide.ts';
 import { dayAndClock, placeClock } from './place-clock.ts';
 import { addStation, stationTide, tideStations } from './stations.ts';
 import type { TideEdited } from './tide-edited.ts';

@@ -14,7 +14,7 @@ import { openFileStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { streamTableWords as words } from '../words/en-streams.ts';
 import { importStyles } from './import.styles.ts';
 import { draftOf, draftOfTable, type PlaceDraft } from './place-draft.ts';

@@ -15,7 +15,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { tideWords as words } from '../words/en-water.ts';
+import { tideWords as words } from '../words/en-tide.ts';
 import { placeClock } from './place-clock.ts';
 import { stationOf } from './stations.ts';
 import type { TideEdited } from './tide-edited.ts';

@@ -1,7 +1,7 @@
 import type { WindAt } from '../../core/water/shapes.ts';
 import { parseDecimal } from '../units/decimal.ts';
 import type { Measures } from '../units/measures.ts';
-import { compassPoint } from '../words/en.ts';
+import { compassPoint } from '../words/en-compass.ts';
 import type { PlaceClock } from './place-clock.ts';
 
 /** A row of the wind's table as it is being typed. */

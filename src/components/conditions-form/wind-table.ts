@@ -10,7 +10,8 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { windWords as words } from '../words/en-water.ts';
+import { conditionWords } from '../words/en-forms.ts';
+import { windWords as words } from '../words/en-wind.ts';
 import './forecast-fetch.ts';
 import type { ForecastFetched } from './forecast-fetch.ts';
 import type { ForecastTaken } from './forecast-import.ts';
@@ -265,7 +266,7 @@ export class WindTable extends SpeakingElement {
       this.message = '';
       this.importing = true;
     } catch {
-      this.message = this.say(() => words.partFailed);
+      this.message = this.say(() => conditionWords.partFailed);
     }
   }
 

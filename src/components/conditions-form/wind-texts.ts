@@ -1,6 +1,6 @@
 import type { WindAt } from '../../core/water/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { windWords as words } from '../words/en-water.ts';
+import { windWords as words } from '../words/en-wind.ts';
 import { dayAndClock, type PlaceClock } from './place-clock.ts';
 import { windReach } from './wind-reach.ts';
 import { blankRow, type Fault, MOST_GUST, MOST_WIND, type WindCell, type WindRow } from './wind-rows.ts';

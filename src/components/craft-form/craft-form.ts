@@ -11,7 +11,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { craftWords, cycleWords, formWords, foulingWords } from '../words/en-forms.ts';
+import { craftWords, cycleWords, formWords, foulingWords } from '../words/en-craft.ts';
 import './craft-figures.ts';
 import type { FiguresEdited } from './craft-figures.ts';
 import {

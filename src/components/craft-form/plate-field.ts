@@ -12,7 +12,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { categoryWords, plateWords, schemeWords } from '../words/en-forms.ts';
+import { categoryWords, plateWords, schemeWords } from '../words/en-craft.ts';
 import { platePart } from './edit-craft.ts';
 
 export type PlateEdited = CustomEvent<{ plate: Hull['plate'] }>;

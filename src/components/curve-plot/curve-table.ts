@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { Curve } from '../../core/curve/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { regimeText } from '../words/en.ts';
+import { regimeText } from '../words/en-regime.ts';
 import { unitWords } from '../words/en-units.ts';
 import { tens } from './plot-texts.ts';
 import { curveWords as words } from './words.ts';

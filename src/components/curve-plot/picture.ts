@@ -1,7 +1,8 @@
 import type { Band, Curve, CurvePoint, Regime } from '../../core/curve/shapes.ts';
 import { bandPath, type Point, runs, smoothPath } from './lines.ts';
 import { readAt } from './read-at.ts';
-import { linear, roundTicks, roundUp } from './scale.ts';
+import { roundTicks } from './round-ticks.ts';
+import { linear, roundUp } from './scale.ts';
 
 /** Use over distance made through the water, or over time. */
 export type PlotMode = 'distance' | 'hour';

@@ -1,6 +1,6 @@
 import type { Curve, CurvePoint } from '../../core/curve/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { regimeText } from '../words/en.ts';
+import { regimeText } from '../words/en-regime.ts';
 import type { PlotMode } from './picture.ts';
 import { curveWords as words } from './words.ts';
 

@@ -4,8 +4,8 @@ import type { Plan } from '../../core/trip/shapes.ts';
 import { levelMark, verdictMark } from '../answer/verdict-mark.ts';
 import type { Ask } from '../further/ask.ts';
 import type { Measures } from '../units/measures.ts';
-import { reasonText } from '../words/en.ts';
 import { hereWords as words } from '../words/en-further.ts';
+import { reasonText } from '../words/en-reasons.ts';
 
 /** More or less used than planned by less than this share tells nothing. */
 const SAME = 0.03;

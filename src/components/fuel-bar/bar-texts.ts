@@ -1,5 +1,5 @@
 import type { Plan } from '../../core/trip/shapes.ts';
-import { roundTicks } from '../curve-plot/scale.ts';
+import { roundTicks } from '../curve-plot/round-ticks.ts';
 import type { Measures } from '../units/measures.ts';
 import type { BlockKind } from './blocks.ts';
 import type { Span } from './picture.ts';

@@ -15,7 +15,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { cautions } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { furtherWords as words } from '../words/en-further.ts';
 import { Ask } from './ask.ts';
 import { furtherStyles } from './further.styles.ts';

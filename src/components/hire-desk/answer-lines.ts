@@ -1,8 +1,8 @@
 import type { HireChecked } from '../../core/hire/check-hire.ts';
 import type { DueRule, Told } from '../../core/hire/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { reasonText } from '../words/en.ts';
 import { hirerReasons, hirerWords as words } from '../words/en-desk.ts';
+import { reasonText } from '../words/en-reasons.ts';
 import { clockText } from './desk-time.ts';
 import { levelText } from './level-text.ts';
 

@@ -20,8 +20,8 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { problemAt } from '../words/en.ts';
 import { fleetWords as words } from '../words/en-desk.ts';
+import { problemAt } from '../words/en-problems.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 
 export type BoatKept = CustomEvent<{ boat: HireBoat }>;

@@ -25,7 +25,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { checkWords as words } from '../words/en-desk.ts';
 import './desk-answer.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { deskFormStyles } from './desk-form.styles.ts';
 import { offsetAt } from './desk-time.ts';
 import { DUE_AT_FIRST, type DueEdited } from './due-field.ts';

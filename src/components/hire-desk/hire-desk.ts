@@ -11,7 +11,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor } from '../units/measures.ts';
 import { outWords, deskWords as words } from '../words/en-desk.ts';
-import { windWords } from '../words/en-water.ts';
+import { conditionWords } from '../words/en-forms.ts';
 import { BoatEvidence } from './boat-evidence.ts';
 import { DeskClock } from './desk-clock.ts';
 import type { DeskReplaced, UnitsChosen } from './desk-data.ts';
@@ -93,7 +93,7 @@ export class HireDesk extends SpeakingElement {
         ${desk.unreadable > 0 ? html`<p class="warn">${words.unreadable(desk.unreadable)}</p>` : nothing}
         ${morningState(desk.morning, now, measures.lang, this.view === 'morning' ? undefined : () => this.#show('morning'))}
         ${fleetState(desk.fleet, desk.demo, now, measures.lang)}
-        ${this.partsFailed ? html`<p class="warn" role="status">${windWords.partFailed}</p>` : nothing}
+        ${this.partsFailed ? html`<p class="warn" role="status">${conditionWords.partFailed}</p>` : nothing}
       </div>
       <nav class="off-paper" aria-label=${words.parts}>
         ${VIEWS.map(

@@ -11,8 +11,8 @@ import type { ReserveRule, Trip } from '../../core/trip/shapes.ts';
 import type { Result } from '../../core/units/result.ts';
 import { firstSetups } from '../load-table/setups.ts';
 import { parsePosition } from '../units/coordinates.ts';
-import { problemAt } from '../words/en.ts';
 import { givenWords as words } from '../words/en-given.ts';
+import { problemAt } from '../words/en-problems.ts';
 import type { HostProblem } from './host-problems.ts';
 
 /** A boat of the page, ready for a trip. */

@@ -6,7 +6,7 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import { PlanMaker } from '../planner/plan-maker.ts';
 import { tellPage } from '../planner/planner-events.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
-import { cautions } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { hostWords as words } from '../words/en-host.ts';
 import { HostProblems } from './host-problems.ts';
 import { SharedTrip } from './shared-trip.ts';

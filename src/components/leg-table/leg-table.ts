@@ -9,7 +9,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { regimeText } from '../words/en.ts';
+import { regimeText } from '../words/en-regime.ts';
 import './leg-streams.ts';
 import { type LegGroup, type LegRow, legGroups } from './leg-rows.ts';
 import { legTableStyles } from './leg-table.styles.ts';

@@ -14,10 +14,11 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { payloadText, verdictWords } from '../words/en.ts';
 import { commonWords } from '../words/en-common.ts';
 import { whoIs } from '../words/en-deck.ts';
 import { attitudeWords, whatIfWords as words } from '../words/en-load.ts';
+import { payloadText } from '../words/en-payload.ts';
+import { verdictWords } from '../words/en-verdict.ts';
 import { Unhurried } from './unhurried.ts';
 
 interface Worked {

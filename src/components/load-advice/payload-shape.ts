@@ -1,5 +1,6 @@
 import type { PayloadPoint, PayloadStretch } from '../../core/trip/payload-curve.ts';
-import { linear, roundTicks, roundUp } from '../curve-plot/scale.ts';
+import { roundTicks } from '../curve-plot/round-ticks.ts';
+import { linear, roundUp } from '../curve-plot/scale.ts';
 
 export interface PlotBox {
   readonly left: number;

@@ -4,7 +4,6 @@ import type { Band } from '../../core/curve/shapes.ts';
 import type { Measure } from '../../core/trip/shapes.ts';
 import { levelMark } from '../answer/verdict-mark.ts';
 import type { Measures } from '../units/measures.ts';
-import { reasonText } from '../words/en.ts';
 import {
   chanceText,
   noteText,
@@ -13,6 +12,7 @@ import {
   spareText,
   cellWords as words,
 } from '../words/en-compare.ts';
+import { reasonText } from '../words/en-reasons.ts';
 import { unitWords } from '../words/en-units.ts';
 
 export type Tone = 'go' | 'marginal' | 'no-go';

@@ -1,7 +1,7 @@
 import type { Calibration, Drive } from '../../core/craft/shapes.ts';
 import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { BoatProfile } from '../../core/trials/shapes.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 
 /** A measured boat, its runs fitted anew. */
 export interface MeasuredBoat {

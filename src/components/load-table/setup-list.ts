@@ -20,8 +20,8 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { commonWords } from '../words/en-common.ts';
 import { compareWords as words } from '../words/en-compare.ts';
+import { cycleWords, shaftWords } from '../words/en-craft.ts';
 import { dataName } from '../words/en-data.ts';
-import { cycleWords, shaftWords } from '../words/en-forms.ts';
 import { setupListStyles } from './setup-list.styles.ts';
 import { MOST_SETUPS, type SetupChoice, setupFrom, storeName, storesFor } from './setups.ts';
 

@@ -15,7 +15,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { commonWords } from '../words/en-common.ts';
 import { furtherWords, minimumsWords as words } from '../words/en-further.ts';
-import { landingWords } from '../words/en-water.ts';
+import { landingWords } from '../words/en-landing.ts';
 import { minimumsStyles } from './minimums.styles.ts';
 
 /** Rows on the screen before somebody asks for all. The rest are there, for paper. */

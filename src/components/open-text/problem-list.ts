@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { Problem } from '../../core/units/result.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 
 /** Problems shown at once; the rest are counted. */
 const MOST_SHOWN = 8;

@@ -4,9 +4,11 @@ import type { Plan, Trip } from '../../core/trip/shapes.ts';
 import { offsetOf, secondsOf, timeAt } from '../../core/water/clock.ts';
 import { endsAtHome } from '../answer/sentences.ts';
 import type { Measures } from '../units/measures.ts';
-import { cautions, reserveRuleText, verdictWords } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { minimumsWords } from '../words/en-further.ts';
 import { passageSheetWords as words } from '../words/en-passage.ts';
+import { reserveRuleText } from '../words/en-reserve-rule.ts';
+import { verdictWords } from '../words/en-verdict.ts';
 import type { PassageNotes } from './passage-notes.ts';
 
 /** Between the latest time back and calling the boat, and calling for help, s (common practice of shore contacts). */

@@ -10,7 +10,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { shareWords as words } from '../words/en-share.ts';
 import { canSend, copied, sent } from './hand-on.ts';
 import { shareTripStyles } from './share-trip.styles.ts';

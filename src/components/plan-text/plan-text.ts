@@ -2,21 +2,18 @@ import type { LegPlan, Plan, Trip } from '../../core/trip/shapes.ts';
 import { badCaseSentence, chanceSentence, leftSentence, timeSentence } from '../answer/sentences.ts';
 import { conditionsLines } from '../conditions-form/conditions-lines.ts';
 import type { Measures } from '../units/measures.ts';
-import {
-  assumptionText,
-  cautions,
-  fixText,
-  payloadText,
-  reasonText,
-  regimeText,
-  reserveRuleText,
-  tippingText,
-  verdictWhy,
-  verdictWords,
-} from '../words/en.ts';
+import { assumptionText } from '../words/en-assumptions.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { dataName } from '../words/en-data.ts';
+import { dayWords } from '../words/en-day.ts';
+import { fixText } from '../words/en-fixes.ts';
+import { payloadText } from '../words/en-payload.ts';
 import { planTextWords as words } from '../words/en-plan-text.ts';
-import { dayWords } from '../words/en-water.ts';
+import { reasonText } from '../words/en-reasons.ts';
+import { regimeText } from '../words/en-regime.ts';
+import { reserveRuleText } from '../words/en-reserve-rule.ts';
+import { tippingText } from '../words/en-tipping.ts';
+import { verdictWhy, verdictWords } from '../words/en-verdict.ts';
 
 /** The whole plan as plain text, for a terminal, a message or a printer without pictures. */
 export function planText(plan: Plan, trip: Trip, m: Measures): string {

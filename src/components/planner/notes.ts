@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
+import { linkWords } from '../words/en-link.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
-import { linkWords } from '../words/en-share.ts';
 import type { TripOnScreen } from './trip-on-screen.ts';
 
 export interface Failures {

@@ -1,8 +1,8 @@
 import type { Route } from '../../core/route/shapes.ts';
 import type { Plan, Trip, Verdict } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { verdictWords } from '../words/en.ts';
 import { answerWords } from '../words/en-answer.ts';
+import { verdictWords } from '../words/en-verdict.ts';
 import { tellPage } from './planner-events.ts';
 
 /** Tells of each settled plan: the page by events, and whoever listens to the screen by a sentence. */

@@ -1,7 +1,7 @@
 import type { Route, WatersFile } from '../../core/route/shapes.ts';
 import type { Assumption, Plan } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { reasonText } from '../words/en.ts';
+import { reasonText } from '../words/en-reasons.ts';
 
 /** Where an assumption is changed; the rest under what is kept back. */
 export const ASSUMED_IN: Partial<Record<Assumption['code'], 'boat' | 'aboard' | 'day'>> = {

@@ -1,8 +1,8 @@
 import type { Plan, ReasonCode, Trip } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { reserveRuleText } from '../words/en.ts';
 import { dataName } from '../words/en-data.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
+import { reserveRuleText } from '../words/en-reserve-rule.ts';
 
 /** What a closed card says of itself, and whether it still asks for something that matters. */
 export interface CardState {

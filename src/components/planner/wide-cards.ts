@@ -4,7 +4,6 @@ import type { Waters } from '../../core/route/waters.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
 import { plannerWords as words } from '../words/en-planner.ts';
-import { savedWords } from '../words/en-saved.ts';
 import type { Cards } from './cards.ts';
 import { loadCard } from './load-card.ts';
 import { passageCard } from './passage-card.ts';
@@ -73,8 +72,8 @@ export function wideCards({ cards, screen, edits, maker, waters: file, measures,
     ),
     cards.wide(
       'saved',
-      savedWords.title,
-      savedWords.state,
+      words.savedTitle,
+      words.savedState,
       html`<homeleg-saved
         .trip=${entered}
         .planned=${trip}

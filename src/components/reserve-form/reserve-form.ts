@@ -13,8 +13,8 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { reserveRuleText } from '../words/en.ts';
 import { reserveWords } from '../words/en-forms.ts';
+import { reserveRuleText } from '../words/en-reserve-rule.ts';
 import { ruleOf, withoutRule, withRule } from './rules.ts';
 
 export type PolicyEdited = CustomEvent<{ policy: Policy }>;

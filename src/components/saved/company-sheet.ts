@@ -2,9 +2,9 @@ import type { Company, Kept } from '../../core/trip/company.ts';
 import type { PassageNotes } from '../passage-plan/passage-notes.ts';
 import { boatText, type PassageSheet, passageSheet } from '../passage-plan/passage-sheet.ts';
 import type { Measures } from '../units/measures.ts';
-import { verdictWords } from '../words/en.ts';
 import { companyWords as words } from '../words/en-company.ts';
 import { passageSheetWords as sheetWords } from '../words/en-passage.ts';
+import { verdictWords } from '../words/en-verdict.ts';
 
 /** One passage plan for all boats: times of the last one home, and the least of each boat at every point. */
 export function companySheet({ boats, verdict }: Company, notes: PassageNotes, measures: Measures): PassageSheet {

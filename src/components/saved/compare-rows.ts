@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { verdictWords } from '../words/en.ts';
 import { savedWords as words } from '../words/en-saved.ts';
+import { verdictWords } from '../words/en-verdict.ts';
 
 export interface Compared {
   readonly plan: Plan | undefined;

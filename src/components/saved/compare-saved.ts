@@ -9,7 +9,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { cautions } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { savedWords as words } from '../words/en-saved.ts';
 import { type Compared, compareRows } from './compare-rows.ts';
 import { savedStyles } from './saved.styles.ts';

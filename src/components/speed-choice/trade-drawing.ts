@@ -1,5 +1,6 @@
 import { nothing, svg, type TemplateResult } from 'lit';
-import { linear, roundTicks } from '../curve-plot/scale.ts';
+import { roundTicks } from '../curve-plot/round-ticks.ts';
+import { linear } from '../curve-plot/scale.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
 import { speedWords as words } from '../words/en-further.ts';
 import type { Frame, Mark, Marked } from './trade.ts';

@@ -14,7 +14,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { startWords as words } from '../words/en-water.ts';
+import { startWords as words } from '../words/en-start.ts';
 import type { StartsDay } from './day-of-starts.ts';
 
 /** @summary The hours of the day with water enough over the shoals on the route and at the landings whose height is told. */

@@ -18,7 +18,7 @@ import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { type Measures, measuresFor, type UnitSystem } from '../units/measures.ts';
-import { cautions } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { compareWords, standingWords, suitWords as words } from '../words/en-compare.ts';
 import { plannerWords } from '../words/en-planner.ts';
 import { outList } from './out-drawing.ts';

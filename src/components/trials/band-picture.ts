@@ -3,7 +3,8 @@ import type { Fit } from '../../core/trials/fit-shapes.ts';
 import type { Trials } from '../../core/trials/shapes.ts';
 import { bandPath, type Point, smoothPath } from '../curve-plot/lines.ts';
 import type { Tick } from '../curve-plot/picture.ts';
-import { linear, roundTicks, roundUp } from '../curve-plot/scale.ts';
+import { roundTicks } from '../curve-plot/round-ticks.ts';
+import { linear, roundUp } from '../curve-plot/scale.ts';
 import type { BeforeAfter, Shown } from './fit-curves.ts';
 import { balanceOf } from './texts.ts';
 

@@ -15,7 +15,7 @@ import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { cautions } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { factorText, limitText, runWords, trialWords, fitWords as words } from '../words/en-trials.ts';
 import './band-plot.ts';
 import { factorLines } from './factor-texts.ts';

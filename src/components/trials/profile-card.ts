@@ -16,7 +16,7 @@ import { filePickerStyles } from '../theme/open-file.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { trialWords, profileWords as words } from '../words/en-trials.ts';
 import { profileCardStyles } from './profile-card.styles.ts';
 import { dayText, setupName } from './texts.ts';

@@ -17,7 +17,7 @@ import { NAUTICAL } from '../units/default-measures.ts';
 import type { Measures } from '../units/measures.ts';
 import { runWords, trackWords, trialWords, refillWords as words } from '../words/en-trials.ts';
 import './aboard-field.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import type { LoadTyped } from './aboard-field.ts';
 import { entryFormStyles } from './entry-form.styles.ts';
 import { type RefillEntry, type RefillProblem, refillProblems, type SpentEntry } from './refill-entry.ts';

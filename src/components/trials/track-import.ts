@@ -19,7 +19,7 @@ import './stretch-table.ts';
 import type { RunPicked, StretchAsked } from './stretch-table.ts';
 import { trackImportStyles } from './track-import.styles.ts';
 import './track-plot.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import type { EndMoved, StretchWanted } from './track-plot.ts';
 import type { TextFile } from './track-reader.ts';
 import {

@@ -1,6 +1,7 @@
 import { STEP } from '../../core/track/over-ground.ts';
 import type { Tick } from '../curve-plot/picture.ts';
-import { linear, roundTicks, roundUp, type Span } from '../curve-plot/scale.ts';
+import { roundTicks } from '../curve-plot/round-ticks.ts';
+import { linear, roundUp, type Span } from '../curve-plot/scale.ts';
 import { clockOf, type OpenTrack } from './track-work.ts';
 
 export interface TrackPicture {

@@ -1,6 +1,7 @@
 import type { Plan, TurnBack } from '../../core/trip/shapes.ts';
 import type { Measures } from '../units/measures.ts';
-import { payloadText, reserveRuleText } from '../words/en.ts';
+import { payloadText } from '../words/en-payload.ts';
+import { reserveRuleText } from '../words/en-reserve-rule.ts';
 import { detailWords as words } from './words.ts';
 
 export interface KeyFigure {

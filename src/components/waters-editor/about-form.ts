@@ -6,7 +6,7 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { formStyles } from '../theme/form.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { watersWords as words } from '../words/en-waters.ts';
 import type { Sheet } from './sheet.ts';
 import { typedValue } from './typed-value.ts';

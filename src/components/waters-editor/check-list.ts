@@ -6,7 +6,7 @@ import { define } from '../define.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { watersWords as words } from '../words/en-waters.ts';
 import { featureTitle } from './feature-title.ts';
 import { featureAt } from './look-over.ts';

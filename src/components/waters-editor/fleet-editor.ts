@@ -11,7 +11,7 @@ import { DEMO_FLEET } from '../reserve-check/demo-fleet.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { measuresFor } from '../units/measures.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { watersWords as words } from '../words/en-waters.ts';
 import { routesOf } from './routes-of.ts';
 import { watersEditorStyles } from './waters-editor.styles.ts';

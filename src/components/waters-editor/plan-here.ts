@@ -6,7 +6,7 @@ import { SpeakingElement } from '../language/speaking-element.ts';
 import { toolButton } from '../route-map/map-controls.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
-import { cautions } from '../words/en.ts';
+import { cautions } from '../words/en-cautions.ts';
 import { watersWords as words } from '../words/en-waters.ts';
 import { handOver } from './kept-waters.ts';
 import { watersEditorStyles } from './waters-editor.styles.ts';

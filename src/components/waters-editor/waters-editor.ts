@@ -12,7 +12,7 @@ import { belowStyles } from '../theme/below.styles.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
 import { measuresFor } from '../units/measures.ts';
-import { problemText } from '../words/en.ts';
+import { problemText } from '../words/en-problems.ts';
 import { watersWords as words } from '../words/en-waters.ts';
 import './about-form.ts';
 import type { MemberEdited } from './about-form.ts';

@@ -9,7 +9,7 @@ import type { Propeller } from '../../core/craft/shapes.ts';
 import { INCH } from '../../core/units/convert.ts';
 import type { Measures, StoreKind } from '../units/measures.ts';
 import { numberText } from '../units/number-text.ts';
-import { reasonText } from './en.ts';
+import { reasonText } from './en-reasons.ts';
 import { spoken } from './spoken.ts';
 
 /** Words of the loads and engines page, and of what would suit. */

@@ -9,6 +9,8 @@ export const loadTitles = spoken('loadTitles', {
 
 /** Words of the planner's frame. */
 export const plannerWords = spoken('plannerWords', {
+  savedTitle: 'Saved trips and boats',
+  savedState: 'kept on this device; two plans side by side; boats in company',
   boat: 'Boat',
   aboard: 'Aboard',
   route: 'Route',

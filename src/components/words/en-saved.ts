@@ -2,8 +2,6 @@ import { spoken } from './spoken.ts';
 
 /** Words of the trips and boats kept on the device. */
 export const savedWords = spoken('savedWords', {
-  title: 'Saved trips and boats',
-  state: 'kept on this device; two plans side by side; boats in company',
   about:
     'Kept in this browser on this device, and nowhere else. Save a file now and then: browsers clear what they keep.',
   name: 'Name',

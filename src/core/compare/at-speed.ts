@@ -4,7 +4,7 @@ import { marginOf } from '../curve/hump.ts';
 import type { Band, Regime } from '../curve/shapes.ts';
 import { lcgSlope, type Steady, steady, writeGradient } from '../curve/steady.ts';
 import { regime } from '../hull/regime.ts';
-import { heldProbability } from '../trip/holding.ts';
+import { heldProbability } from '../trip/held.ts';
 import type { Loaded } from './loaded.ts';
 
 /** A boat held at one speed in calm water: kg/s or W, kg/m or J/m, m. */

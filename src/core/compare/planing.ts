@@ -1,6 +1,6 @@
 import { HUMP_MARGIN, marginOf, PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { steady } from '../curve/steady.ts';
-import { HELD_IN, heldProbability } from '../trip/holding.ts';
+import { HELD_IN, heldProbability } from '../trip/held.ts';
 import type { Loaded } from './loaded.ts';
 
 export type Planes = 'planes' | 'marginal' | 'not';

@@ -4,14 +4,16 @@ import { PETROL_DENSITY } from '../units/constants.ts';
 import { HORSEPOWER } from '../units/convert.ts';
 import { balance, type LoadBalance } from './balance.ts';
 import { type FloatBody, floatBody } from './float-body.ts';
-import { heaviestAtFreeboard, LEAST_FREEBOARD, sideTestMass, spareOnOneSide, TUBES_USED } from './float-limit.ts';
-import { type FloatAsked, weightOf } from './float-of.ts';
+import { heaviestAtFreeboard, sideTestMass, spareOnOneSide } from './float-limit.ts';
+import { LEAST_FREEBOARD, TUBES_USED } from './float-margins.ts';
+import type { FloatAsked } from './float-of.ts';
 import { isoLoad, isoTankContents } from './iso14946.ts';
 import { lengthWidthCovers, lengthWidthPersons } from './length-width.ts';
 import { liferaftPersons, liferaftSanityCovers } from './liferaft-sanity.ts';
-import { placed } from './placing.ts';
 import type { Load } from './shapes.ts';
+import { sidewards } from './sidewards.ts';
 import { usMaxLoad, usMaxPower, usPersons, usPersonsMass, usPersonsMassOutboard, usRuleCovers } from './us-capacity.ts';
+import { weightOf } from './weight-of.ts';
 
 export type RuleName =
   | 'plate'
@@ -213,13 +215,6 @@ function floatRules(
   const spare = spareOnOneSide(body, weight, density, sidewards(craft, load, now));
   rules.push({ rule: 'one-side', standing: 'limit', load: { allowed: mass + spare, now: mass }, spare });
   return rules;
-}
-
-/** Mass of the persons, and the moment to starboard of everything else, kg m. */
-export function sidewards({ hull }: Craft, load: Load, now: LoadBalance): { people: number; rest: number } {
-  const people = placed(hull, load).items.filter(({ kind }) => kind === 'adult' || kind === 'child');
-  const rest = people.reduce((sum, { mass, place }) => sum - mass * place.y, now.lateral * now.allUpMass);
-  return { people: people.reduce((sum, { mass }) => sum + mass, 0), rest };
 }
 
 function peopleMass({ items }: Load): number {

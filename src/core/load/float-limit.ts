@@ -1,14 +1,10 @@
+import { crowdedTo } from './crowded.ts';
 import { equilibrium, type Floating, type Weight } from './equilibrium.ts';
 import type { FloatBody } from './float-body.ts';
-import { crowdedTo } from './float-of.ts';
-
-/** Height of the lowest point of the edge over still water that a small open boat keeps at rest, m (common practice, no source). */
-export const LEAST_FREEBOARD = 0.1;
-/** Share of the tubes under water at rest (common practice, no source). */
-export const TUBES_USED = 0.5;
 
 /** No small open boat is asked to take more, kg. */
 const MOST = 2000;
+
 const STEP = 0.25;
 
 /** Heaviest all-up mass, kg, its balance kept, with so much freeboard at the lowest point, m; 0 where not even an empty boat has it. */

@@ -1,10 +1,12 @@
 import type { Craft } from '../craft/shapes.ts';
 import { DEGREE } from '../units/convert.ts';
-import { balance as balanceOf, type LoadBalance } from './balance.ts';
+import { balance as balanceOf } from './balance.ts';
+import { crowdedTo } from './crowded.ts';
 import { equilibrium, type Floating, levelFor, stiffness, type Weight } from './equilibrium.ts';
 import { type Chamber, type FloatBody, type FloatLacks, floatBody, tubesAlone } from './float-body.ts';
 import { placed } from './placing.ts';
 import type { Load } from './shapes.ts';
+import { weightOf } from './weight-of.ts';
 
 /** What a boat floats in and how much fuel it has aboard. */
 export interface FloatAsked {
@@ -84,10 +86,6 @@ export function floatOf(craft: Craft, load: Load, asked: FloatAsked): Float | Fl
   };
 }
 
-export function weightOf({ allUpMass, lcg, lateral, vcg }: LoadBalance): Weight {
-  return { mass: allUpMass, x: lcg, y: lateral, z: vcg };
-}
-
 /** Stiffness of the boat upright, at the trim it takes there. */
 function uprightStiffness(body: FloatBody, weight: Weight, density: number) {
   const standing = { ...weight, y: 0 };
@@ -114,18 +112,6 @@ function crowdedOf({ hull }: Craft, load: Load, body: FloatBody, weight: Weight,
   if (mass === 0) return undefined;
   const rest = weight.y * weight.mass - people.reduce((sum, person) => sum + person.mass * person.place.y, 0);
   return crowdedTo(body, weight, density, { mass, rest });
-}
-
-/** Everybody on the worse side; `rest` is the moment to starboard of everything else, kg m. */
-export function crowdedTo(
-  body: FloatBody,
-  weight: Weight,
-  density: number,
-  { mass, rest }: { readonly mass: number; readonly rest: number },
-): Floating {
-  const arm = (body.side.outer + body.side.inner) / 2;
-  const side = rest < 0 ? -1 : 1;
-  return equilibrium(body, { ...weight, y: (rest + side * mass * arm) / weight.mass }, density);
 }
 
 /** Where people go from a chamber that has lost its air, shares of the wetted length (common practice, no source). */

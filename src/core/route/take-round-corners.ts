@@ -1,4 +1,4 @@
-import { ringsOf } from './edge-tree.ts';
+import { ringsOf } from './rings-of.ts';
 import { type Obstacles, type Place, roomAt } from './take-round-obstacles.ts';
 
 /** Largest turn between two places of one corner: a 60 degree turn goes 15 % farther off than the clearance. */

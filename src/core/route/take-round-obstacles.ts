@@ -1,5 +1,5 @@
 import { legBetween } from './distance.ts';
-import { visitEdgesNear } from './edge-tree.ts';
+import { visitEdgesNear } from './edges-near.ts';
 import { inSeason } from './season.ts';
 import type { LatLon, ZoneProperties } from './shapes.ts';
 import { chartX, type Waters } from './waters.ts';

@@ -1,4 +1,5 @@
-import { type FuelVerdict, fuelAllows } from './fuel-verdict.ts';
+import { fuelAllows } from './fuel-allows.ts';
+import type { FuelVerdict } from './fuel-verdict.ts';
 import type { Prepared } from './prepare.ts';
 
 /** Slower than this is no advice, m/s. */

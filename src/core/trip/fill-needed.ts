@@ -1,7 +1,8 @@
 import { FULL_FILL } from '../drive/tank.ts';
 import { smallestHolding } from './bisect.ts';
 import { Edge } from './edge.ts';
-import { type FuelVerdict, fuelAllows, knownToAllow } from './fuel-verdict.ts';
+import { fuelAllows, knownToAllow } from './fuel-allows.ts';
+import type { FuelVerdict } from './fuel-verdict.ts';
 import type { Prepared } from './prepare.ts';
 
 /** Share of capacity to which this store is filled. */

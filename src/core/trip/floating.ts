@@ -1,9 +1,10 @@
 import type { Craft } from '../craft/shapes.ts';
 import type { LoadBalance } from '../load/balance.ts';
-import { sidewards } from '../load/capacity.ts';
+import { crowdedTo } from '../load/crowded.ts';
 import { equilibrium, type Floating } from '../load/equilibrium.ts';
-import { LEAST_FREEBOARD, TUBES_USED } from '../load/float-limit.ts';
-import { crowdedTo, weightOf } from '../load/float-of.ts';
+import { LEAST_FREEBOARD, TUBES_USED } from '../load/float-margins.ts';
+import { sidewards } from '../load/sidewards.ts';
+import { weightOf } from '../load/weight-of.ts';
 import type { Prepared } from './prepare.ts';
 import type { Verdict } from './shapes.ts';
 

@@ -1,5 +1,4 @@
 import { AS_PLANNED, type Tweak } from './afloat-in.ts';
-import type { Answer } from './edge.ts';
 import { type Need, needAt } from './need.ts';
 import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
 import { strictestReserve } from './reserve.ts';
@@ -57,55 +56,21 @@ export function withHump(prepared: Prepared, known: FuelVerdict, humpSpeed: numb
   return { ...known, ...found, verdict: verdictOf(known, found) };
 }
 
-/**
- * Whether fuel or charge allows this verdict or a better one, with the logarithm of what is there over what is needed
- * where that falls shortest. The bad cases are sailed only where they matter, the one that left least `before` first:
- * where it runs dry nothing else is asked.
- */
-export function fuelAllows(
-  prepared: Prepared,
-  question: FuelQuestion,
-  wanted: 'go' | 'marginal',
-  before?: Pick<FuelVerdict, 'badRun'>,
-): Answer {
-  const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
-  const standing = shownVerdict(prepared, shown, question);
-  if (wanted === 'marginal' || fallsShort(standing)) {
-    return { holds: !fallsShort(standing), slack: slackOf(standing) };
-  }
-  const first = before?.badRun.scenario;
-  const like = first && bad.find((scenario) => sameCase(scenario, first));
-  const cases = like ? [like, ...bad.filter((scenario) => scenario !== like)] : bad;
-  const found = worst(prepared, cases, question.tweak ?? AS_PLANNED, standing.spread, like !== undefined);
-  return { holds: found.badCase.left > 0, slack: slackOf(standing, found) };
-}
+export type Standing = Omit<FuelVerdict, 'verdict' | 'badCase' | 'badRun' | 'badUsable'>;
 
-/** The same of a verdict that is known. */
-export function knownToAllow(fuel: FuelVerdict, wanted: 'go' | 'marginal'): Answer {
-  const short = fallsShort(fuel);
-  if (wanted === 'marginal' || short) return { holds: !short, slack: slackOf(fuel) };
-  return { holds: fuel.verdict === 'go', slack: slackOf(fuel, fuel) };
-}
-
-function slackOf({ run, usable, reserve, need90 }: Standing, found?: Worst): number {
-  const slack = Math.min(Math.log((usable - reserve) / run.need), Math.log(usable / need90));
-  return found ? Math.min(slack, Math.log(found.badUsable / found.badCase.need)) : slack;
-}
-
-type Standing = Omit<FuelVerdict, 'verdict' | 'badCase' | 'badRun' | 'badUsable'>;
-type Worst = Pick<FuelVerdict, 'badCase' | 'badRun' | 'badUsable'>;
+export type Worst = Pick<FuelVerdict, 'badCase' | 'badRun' | 'badUsable'>;
 
 function verdictOf(standing: Standing, { badCase }: Worst): Verdict {
   if (fallsShort(standing)) return 'no-go';
   return badCase.left > 0 ? 'go' : 'marginal';
 }
 
-function fallsShort({ run, usable, reserve, need90 }: Standing): boolean {
+export function fallsShort({ run, usable, reserve, need90 }: Standing): boolean {
   return !run.possible || usable <= 0 || run.need > usable - reserve || need90 > usable;
 }
 
 /** What the plan itself says, the bad cases left out. */
-function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: FuelQuestion): Standing {
+export function shownVerdict(prepared: Prepared, shown: readonly Scenario[], question: FuelQuestion): Standing {
   const tweak = question.tweak ?? AS_PLANNED;
   const runs: Run[] = [];
   for (const scenario of shown) {
@@ -136,18 +101,14 @@ function meanFlow(run: Run): number {
   return run.possible && underWay > 0 ? (run.used - run.manoeuvring) / underWay : Infinity;
 }
 
-/** The same bad case, asked about in other circumstances. */
-function sameCase(a: Scenario, b: Scenario): boolean {
-  return (
-    a.forward === b.forward &&
-    a.unslowed === b.unslowed &&
-    (a.homeCap === undefined) === (b.homeCap === undefined) &&
-    (a.homeSpeed === undefined) === (b.homeSpeed === undefined)
-  );
-}
-
 /** The bad case that leaves least, sailed at the speeds the boat can hold; the first that runs dry, if that is `enough`. */
-function worst(prepared: Prepared, cases: readonly Scenario[], tweak: Tweak, spread: number, enough = false): Worst {
+export function worst(
+  prepared: Prepared,
+  cases: readonly Scenario[],
+  tweak: Tweak,
+  spread: number,
+  enough = false,
+): Worst {
   let found: Worst | undefined;
   let like: Run | undefined;
   let asked: Scenario | undefined;

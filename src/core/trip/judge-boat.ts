@@ -7,7 +7,7 @@ import { mayPorpoise } from '../hull/porpoising.ts';
 import type { LoadBalance } from '../load/balance.ts';
 import { plateFindings } from '../load/plate.ts';
 import { GRAVITY } from '../units/constants.ts';
-import { HELD_IN, heldProbability, humpVerdict } from './holding.ts';
+import { HELD_IN, heldProbability, humpVerdict } from './held.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
 import type { Reason, ReasonCode } from './shapes.ts';

@@ -1,6 +1,6 @@
 import { PLANING_FROUDE } from '../curve/hump.ts';
 import type { LoadBalance } from '../load/balance.ts';
-import { LEAST_FREEBOARD } from '../load/float-limit.ts';
+import { LEAST_FREEBOARD } from '../load/float-margins.ts';
 import { helmReaches } from '../load/helm-reach.ts';
 import { placed } from '../load/placing.ts';
 import { type FloatLimits, IMMERSED, MADE_FOR, tubeBuoyancy } from './floating.ts';

@@ -1,8 +1,8 @@
 import { balanceAt, type LoadBalance } from '../load/balance.ts';
 import { AS_PLANNED } from './afloat-in.ts';
+import { asked, climbed, climbOf } from './climb.ts';
 import { FloatLimits } from './floating.ts';
 import { type FuelVerdict, fuelVerdict, withHump } from './fuel-verdict.ts';
-import { asked, climbed, climbOf } from './holding.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run, Sailed } from './sail.ts';
 

@@ -1,6 +1,6 @@
 import type { Waters } from '../route/waters.ts';
 import { fuelVerdict } from './fuel-verdict.ts';
-import { heldProbability } from './holding.ts';
+import { heldProbability } from './held.ts';
 import { judgeLight } from './judge-light.ts';
 import { prepare } from './prepare.ts';
 import type { Amount, Trip, Verdict } from './shapes.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { linear, roundTicks, roundUp } from '../../../src/components/curve-plot/scale.ts';
+import { roundTicks } from '../../../src/components/curve-plot/round-ticks.ts';
+import { linear, roundUp } from '../../../src/components/curve-plot/scale.ts';
 
 describe('linear', () => {
   it('maps ends to ends and the middle to the middle', () => {

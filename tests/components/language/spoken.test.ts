@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { measuresFor } from '../../../src/components/units/measures.ts';
-import { cautions, compassPoint, verdictWords } from '../../../src/components/words/en.ts';
+import { cautions } from '../../../src/components/words/en-cautions.ts';
+import { compassPoint } from '../../../src/components/words/en-compass.ts';
+import { verdictWords } from '../../../src/components/words/en-verdict.ts';
 import { ENGLISH, type Language, speak, spoken, spokenNow } from '../../../src/components/words/spoken.ts';
 import { groups, sharedNames } from './group-words.ts';
 

@@ -1,20 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { measuresFor } from '../../../src/components/units/measures.ts';
-import {
-  assumptionText,
-  badCaseText,
-  cautions,
-  compassPoint,
-  fixText,
-  payloadText,
-  problemText,
-  reasonText,
-  regimeText,
-  reserveRuleText,
-  tippingText,
-  verdictWhy,
-  verdictWords,
-} from '../../../src/components/words/en.ts';
+import { assumptionText } from '../../../src/components/words/en-assumptions.ts';
+import { badCaseText } from '../../../src/components/words/en-bad-case.ts';
+import { cautions } from '../../../src/components/words/en-cautions.ts';
+import { compassPoint } from '../../../src/components/words/en-compass.ts';
+import { fixText } from '../../../src/components/words/en-fixes.ts';
+import { payloadText } from '../../../src/components/words/en-payload.ts';
+import { problemText } from '../../../src/components/words/en-problems.ts';
+import { reasonText } from '../../../src/components/words/en-reasons.ts';
+import { regimeText } from '../../../src/components/words/en-regime.ts';
+import { reserveRuleText } from '../../../src/components/words/en-reserve-rule.ts';
+import { tippingText } from '../../../src/components/words/en-tipping.ts';
+import { verdictWhy, verdictWords } from '../../../src/components/words/en-verdict.ts';
 import type {
   Assumption,
   BadCaseKind,

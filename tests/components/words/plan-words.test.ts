@@ -3,14 +3,12 @@ import electricTender from '../../../shared/trips/electric-tender.json' with { t
 import hireHull from '../../../shared/trips/hire-hull.json' with { type: 'json' };
 import petrolDay from '../../../shared/trips/petrol-day.json' with { type: 'json' };
 import { measuresFor } from '../../../src/components/units/measures.ts';
-import {
-  assumptionText,
-  badCaseText,
-  fixText,
-  payloadText,
-  reasonText,
-  tippingText,
-} from '../../../src/components/words/en.ts';
+import { assumptionText } from '../../../src/components/words/en-assumptions.ts';
+import { badCaseText } from '../../../src/components/words/en-bad-case.ts';
+import { fixText } from '../../../src/components/words/en-fixes.ts';
+import { payloadText } from '../../../src/components/words/en-payload.ts';
+import { reasonText } from '../../../src/components/words/en-reasons.ts';
+import { tippingText } from '../../../src/components/words/en-tipping.ts';
 import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 import type { Plan, Trip } from '../../../src/core/trip/shapes.ts';
 

@@ -2,11 +2,12 @@ import { ends, fullness, inflatable, tubeDiameter } from '../../../src/core/craf
 import type { Craft, Hull, HullForm } from '../../../src/core/craft/shapes.ts';
 import { hulls } from '../../../src/core/files/catalogue.ts';
 import { balance, balanceAt, balanceBase } from '../../../src/core/load/balance.ts';
-import { capacityOf, sidewards } from '../../../src/core/load/capacity.ts';
+import { capacityOf } from '../../../src/core/load/capacity.ts';
+import { crowdedTo } from '../../../src/core/load/crowded.ts';
 import { equilibrium } from '../../../src/core/load/equilibrium.ts';
 import { floatBody, tubesAlone } from '../../../src/core/load/float-body.ts';
 import { heaviestAtFreeboard, sideTestMass, spareOnOneSide } from '../../../src/core/load/float-limit.ts';
-import { crowdedTo, floatOf, weightOf } from '../../../src/core/load/float-of.ts';
+import { floatOf } from '../../../src/core/load/float-of.ts';
 import { helmReaches } from '../../../src/core/load/helm-reach.ts';
 import { iso14946Covers, isoCrewMass, isoLoad, isoTankContents } from '../../../src/core/load/iso14946.ts';
 import { lengthWidthCovers, lengthWidthPersons } from '../../../src/core/load/length-width.ts';
@@ -15,6 +16,7 @@ import { mayBeAt, placed } from '../../../src/core/load/placing.ts';
 import { categoryCovers, categoryLimits, plateFindings } from '../../../src/core/load/plate.ts';
 import { shaftFit } from '../../../src/core/load/shaft-fit.ts';
 import type { Load } from '../../../src/core/load/shapes.ts';
+import { sidewards } from '../../../src/core/load/sidewards.ts';
 import { tubesAtRest, tubesCover, tubesHeeled, tubesTrimmed } from '../../../src/core/load/tube-hydrostatics.ts';
 import {
   usMaxLoad,
@@ -25,6 +27,7 @@ import {
   usPersonsMassOutboard,
   usRuleCovers,
 } from '../../../src/core/load/us-capacity.ts';
+import { weightOf } from '../../../src/core/load/weight-of.ts';
 import { digest } from './digest.ts';
 import { keeping } from './keeping.ts';
 import { craft, crew, two } from './made-trips.ts';

@@ -9,10 +9,12 @@ import {
   legBetween,
   lonBetween,
 } from '../../../src/core/route/distance.ts';
-import { edgeTree, ringsOf, visitEdges, visitEdgesNear } from '../../../src/core/route/edge-tree.ts';
+import { edgeTree, visitEdges } from '../../../src/core/route/edge-tree.ts';
+import { visitEdgesNear } from '../../../src/core/route/edges-near.ts';
 import { firstShore } from '../../../src/core/route/first-shore.ts';
 import { meetsLand } from '../../../src/core/route/in-sight.ts';
 import { knownFetch, openToSea } from '../../../src/core/route/known-fetch.ts';
+import { ringsOf } from '../../../src/core/route/rings-of.ts';
 import { sailedLegs } from '../../../src/core/route/sailed-legs.ts';
 import { inSeason } from '../../../src/core/route/season.ts';
 import { selfCrossings } from '../../../src/core/route/self-crossings.ts';

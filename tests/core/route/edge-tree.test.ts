@@ -1,6 +1,8 @@
 import type { Position } from 'geojson';
 import { describe, expect, it } from 'vitest';
-import { edgeTree, ringsOf, visitEdges, visitEdgesNear } from '../../../src/core/route/edge-tree.ts';
+import { edgeTree, visitEdges } from '../../../src/core/route/edge-tree.ts';
+import { visitEdgesNear } from '../../../src/core/route/edges-near.ts';
+import { ringsOf } from '../../../src/core/route/rings-of.ts';
 import { seededChance } from '../../../src/core/trip/chance.ts';
 
 type Edge = readonly [number, number, number, number];

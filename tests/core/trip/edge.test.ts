@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { largestHolding, lastCell, smallestHolding } from '../../../src/core/trip/bisect.ts';
+import { climbOf } from '../../../src/core/trip/climb.ts';
 import { Edge } from '../../../src/core/trip/edge.ts';
-import { climbOf, humpVerdict, verdictFrom, worse } from '../../../src/core/trip/holding.ts';
+import { humpVerdict } from '../../../src/core/trip/held.ts';
+import { verdictFrom, worse } from '../../../src/core/trip/holding.ts';
 
 describe('halving', () => {
   it('finds where a condition turns, to its step, from the side that holds', () => {

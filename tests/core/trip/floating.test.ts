@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { equilibrium } from '../../../src/core/load/equilibrium.ts';
-import { LEAST_FREEBOARD, TUBES_USED } from '../../../src/core/load/float-limit.ts';
-import { weightOf } from '../../../src/core/load/float-of.ts';
+import { LEAST_FREEBOARD, TUBES_USED } from '../../../src/core/load/float-margins.ts';
+import { weightOf } from '../../../src/core/load/weight-of.ts';
 import { FloatLimits, floatVerdict, heaviestFloating, tubeBuoyancy } from '../../../src/core/trip/floating.ts';
 import type { Prepared } from '../../../src/core/trip/prepare.ts';
 import { standingOf } from '../../../src/core/trip/standing.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { marginOf } from '../../../src/core/curve/hump.ts';
-import { type FuelVerdict, fuelVerdict, knownToAllow } from '../../../src/core/trip/fuel-verdict.ts';
+import { knownToAllow } from '../../../src/core/trip/fuel-allows.ts';
+import { type FuelVerdict, fuelVerdict } from '../../../src/core/trip/fuel-verdict.ts';
 import { prepare } from '../../../src/core/trip/prepare.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
 import { haven, soundTrip } from '../../trips.ts';

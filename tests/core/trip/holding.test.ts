@@ -2,16 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { type Afloat, type Boat, boatOf } from '../../../src/core/curve/boat.ts';
 import { humpOf, marginOf, speedAtFroude } from '../../../src/core/curve/hump.ts';
 import { CALM, lcgSlope, resistanceDeviation, steady, type Weather } from '../../../src/core/curve/steady.ts';
-import {
-  asked,
-  climbed,
-  climbOf,
-  heldProbability,
-  holding,
-  humpVerdict,
-  verdictFrom,
-  worse,
-} from '../../../src/core/trip/holding.ts';
+import { asked, climbed, climbOf } from '../../../src/core/trip/climb.ts';
+import { heldProbability, humpVerdict } from '../../../src/core/trip/held.ts';
+import { holding, verdictFrom, worse } from '../../../src/core/trip/holding.ts';
 import { normalCdf } from '../../../src/core/trip/need.ts';
 import type { Prepared } from '../../../src/core/trip/prepare.ts';
 import { Remembered } from '../../../src/core/trip/remembered.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Plate } from '../../../src/core/craft/shapes.ts';
 import { marginOf } from '../../../src/core/curve/hump.ts';
 import { steady } from '../../../src/core/curve/steady.ts';
-import { heldProbability } from '../../../src/core/trip/holding.ts';
+import { heldProbability } from '../../../src/core/trip/held.ts';
 import { type Climbed, judgeBoat } from '../../../src/core/trip/judge-boat.ts';
 import type { Prepared } from '../../../src/core/trip/prepare.ts';
 import type { Run, Sailed } from '../../../src/core/trip/sail.ts';

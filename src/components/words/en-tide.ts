@@ -1,0 +1,41 @@
+import { spoken } from './spoken.ts';
+
+export const tideWords = spoken('tideWords', {
+  title: 'Tide of the day',
+  none: 'Not given',
+  typed: 'I have the tables',
+  station: 'From a station',
+  needed: 'Streams by the tide need it; so do depths over shoals and at landings.',
+  port: 'Standard port',
+  portEmpty: 'Standard port',
+  highWater: 'High water',
+  highWaterHint: 'The one nearest to the trip, on the clock of the place',
+  height: 'Its height',
+  heightHint: 'Above chart datum; without it depths are not told.',
+  range: 'Range of the day',
+  rangeHint: 'High water less low water',
+  spring: 'Mean spring range',
+  neap: 'Mean neap range',
+  bothRanges: 'Springs have the larger range: look at the two again.',
+  unfinished: 'Fill in high water and the three ranges; until then the tide counts as not given.',
+  badTime: 'There is no such time on that clock.',
+  pick: 'Station',
+  choose: 'Choose',
+  away: (name: string, distance: string) => `${name}, ${distance}`,
+  ownFile: 'Open a station file',
+  ownHint: 'JSON with the constants of the tide; its fields are described with the shipped stations.',
+  noDeparture: 'Give a departure: the tide is worked out for its day.',
+  working: 'Working out the tide',
+  worked: (clock: string, height: string, range: string) =>
+    `High water ${clock}, ${height} above chart datum; range ${range}.`,
+  ranges: (spring: string, neap: string) => `Mean springs ${spring}, mean neaps ${neap}, from its constants M2 and S2.`,
+  notTwiceDaily:
+    'Here the tide does not go by springs and neaps twice a day: streams by the tide cannot be told from it.',
+  far: (distance: string) => `This station is ${distance} from the start of the route: its tide may be another one.`,
+  indicative:
+    'Indicative: from the constants of the station, without the weather, which moves the sea by decimetres. The official tables go before it.',
+  source: 'Source',
+  noHighWater: 'No high water within 13 hours of the trip is found for this station.',
+  failed: 'The stations could not be loaded. Type the tide instead.',
+  fileFailed: 'The file could not be read as a tide station.',
+});
