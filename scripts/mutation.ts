@@ -61,12 +61,14 @@ const run = { everything, attempts: inOrder, names, seed, budgetS };
 console.log(scoreText(run));
 if (values.write) writeFileSync(join(root, 'docs', 'mutation.md'), page(run));
 
-function told({ mutant, fate, met, unmet }: Attempt, done: number): void {
+function told({ mutant, fate, keptAlone, met, unmet }: Attempt, done: number): void {
   if (done % 25 === 0) console.log(`${done} of ${mutants.length}`);
-  if (fate === 'noticed') return;
+  if (fate === 'noticed' && !keptAlone) return;
   const name = names.get(mutant)!;
   const reason = reasonOf(name);
-  console.log(`${fate}${reason ? ' (accepted)' : ''}: ${mutant.file}:${mutant.line} ${mutant.kind}: ${name.line}`);
+  const how = fate === 'noticed' ? 'by kept answers alone' : `${fate}${reason ? ' (accepted)' : ''}`;
+  console.log(`${how}: ${mutant.file}:${mutant.line} ${mutant.kind}: ${name.line}`);
+  if (fate === 'noticed') return;
   if (values.survivors && !reason && fate !== 'endless') {
     const line = { ...name, at: mutant.line, fate, met, unmet, replacement: mutant.replacement };
     appendFileSync(values.survivors, `${JSON.stringify(line)}\n`);

@@ -4,7 +4,7 @@ import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 import { prepare } from '../../../src/core/trip/prepare.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
 import { startsOf, startTimes, thriftiestStart } from '../../../src/core/trip/start-times.ts';
-import { secondsOf } from '../../../src/core/water/clock.ts';
+import { secondsOf, timeAt } from '../../../src/core/water/clock.ts';
 import { zoneOffset } from '../../../src/core/water/local-time.ts';
 import { haven } from '../../trips.ts';
 import { SPRINGS } from '../trip/day-on-the-water.ts';
@@ -55,6 +55,9 @@ function starts(trip: Trip, ...day: [Parameters<typeof startTimes>[2]?]): unknow
   };
 }
 
+/** On the day of the trips and the next, every few hours. */
+const timeOf = (hour: number) => timeAt(secondsOf('2027-06-19T00:00:00-02:00') + hour * 3600, -7200);
+
 const heights = { ...SPRINGS, range: 3, highWaterHeight: 4.1 };
 
 keeping('trip-departures', {
@@ -66,6 +69,24 @@ keeping('trip-departures', {
   'how late a trip with a forecast and one stream may begin': () =>
     latest(
       petrolTrip({ route: route('out-and-home', short, 5), conditions: conditions({ wind: byHour([2, 3, 3, 2, 3]) }) }),
+    ),
+  'how late a short trip may begin on a long fair day': () =>
+    latest(
+      petrolTrip({
+        route: route('out-and-home', [at(45.972, -32.07), at(45.97, -32.07)], 3),
+        conditions: {
+          ...tidal,
+          departure: '2027-06-19T06:30:00-02:00',
+          wind: {
+            forecast: Array.from({ length: 15 }, (_, i) => 3 * i).map((hour) => ({
+              time: timeOf(hour),
+              fromDeg: 240,
+              speed: 1.5,
+            })),
+          },
+          sea: { swell: 0 },
+        },
+      }),
     ),
   'how late a trip without a departure may begin': () =>
     latest(petrolTrip({ conditions: conditions({ departure: undefined }) })),
