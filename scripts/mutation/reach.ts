@@ -63,13 +63,17 @@ export function isKept(file: string): boolean {
 }
 
 /**
- * Test files that reach a mutant: that of its name first, then the quickest, kept answers last. What runs while loading,
- * all reach that load it.
+ * Test files that reach a mutant: that of its name first, then the quickest, kept answers last, of these those of its
+ * folder first. What runs while loading, all reach that load it.
  */
 export function testsOf({ files, marks }: Reach, mutant: Mutant): readonly TestFile[] {
   const mark = markOf(marks.get(mutant.file)!.stretches, mutant.start, mutant.end);
   const own = `${mutant.file.replace(/^src/, 'tests').replace(/\.ts$/, '')}.test.ts`;
-  const near = ({ file }: TestFile) => (isKept(file) ? 3 : file === own ? 0 : basename(file) === basename(own) ? 1 : 2);
+  const folder = mutant.file.split('/')[2]!;
+  const near = ({ file }: TestFile) => {
+    if (isKept(file)) return basename(file).startsWith(folder) ? 3 : 4;
+    return file === own ? 0 : basename(file) === basename(own) ? 1 : 2;
+  };
   return files
     .filter(({ reached, loads }) => (mark === undefined ? loads.has(mutant.file) : reached.has(mark)))
     .sort((a, b) => near(a) - near(b) || a.ms - b.ms);

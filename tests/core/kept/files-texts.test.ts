@@ -105,7 +105,7 @@ const heads = [
   '',
 ];
 const runs =
-  'Name;Date;Speed out (kn);Speed back (kn);RPM;Fuel (l/h);Crew;WOT;Notes\nSlow;2026-05-03;5,1;4,6;2200;1,4;2;no;calm\nFast;03.05.2026;14,8;13,9;4600;5,2;;yes;"a; b"\nOdd;99.99.2026;900;x;-4;0;2;perhaps;\n\nFast;;12;;;;;;\n';
+  'Name;Date;Speed out (kn);Speed back (kn);RPM;Fuel (l/h);Crew;WOT;Notes\nSlow;2026-05-03;5,1;4,6;2200;1,4;2;no;calm\nFast;03.05.2026;14,8;13,9;4600;5,2;;yes;"a; b"\nOdd;99.99.2026;900;x;-4;0;2;perhaps;\n\nFast;;12;;;;;;\nFull;;8,1;8,3;3000;2;12;;\nToo many;;8,1;8,3;3000;2;99;;\n';
 const electricRuns =
   'run,speed (km/h),volts,amps,duration (min),energy (Wh),full throttle\na,7.2,48.1,20,5,80,0\nb,9.5,47,45,,,1\nc,9.5,,45,,,1\n';
 const setups = [{ id: 'p', name: 'Petrol', kind: 'petrol' as const }];

@@ -146,6 +146,17 @@ keeping('load', {
         sideTest: sideTestMass(body, { mass: hull.mass, ...hull.centre, z: hull.centre.z ?? 0.4 }, 1025),
       };
     }),
+  'thin tubes, and tubes close together': () => {
+    const { catamaran } = crafts;
+    const capacity = (tube: { readonly diameter: number; readonly spacing: number; readonly length: number }) =>
+      capacityOf({ ...catamaran!, hull: { ...catamaran!.hull, tube } }, loads.two!, { storeMass: 5, density: 1025 })
+        .rules;
+    return [
+      capacity({ diameter: 0.28, spacing: 1.7, length: 3.1 }),
+      capacity({ diameter: 0.5, spacing: 0.45, length: 3 }),
+      capacity({ diameter: 0.36, spacing: 1.3, length: 2.9 }),
+    ];
+  },
   'bodies that lack a figure': () => {
     const { hull } = crafts['v bottom']!;
     const { hull: cat } = crafts.catamaran!;

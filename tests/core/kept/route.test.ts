@@ -324,6 +324,25 @@ keeping('route', {
       ),
     };
   },
+  'rays from outside and within': () => {
+    const square = edgeTree([box(0, 0, 1, 1)], (lon) => lon);
+    const spots = [
+      { x: -1, y: 0.4 },
+      { x: 0.4, y: -1 },
+      { x: 2, y: 2 },
+      { x: 0.4, y: 0.3 },
+      { x: 0.4, y: 1.5 },
+    ];
+    return spots.map((spot) =>
+      Array.from({ length: 16 }, (_, i) => {
+        const [dx, dy] = [
+          Math.round(1000 * Math.cos((i * Math.PI) / 8)),
+          Math.round(1000 * Math.sin((i * Math.PI) / 8)),
+        ];
+        return firstShore(square, { ...spot, dx: dx / 1000, dy: dy / 1000 }, 9);
+      }),
+    );
+  },
   'bounds of waters': () => [
     boundsOf(datelined, [
       [
