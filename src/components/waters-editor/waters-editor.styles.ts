@@ -120,6 +120,9 @@ export const watersEditorStyles = css`
     overflow-y: auto;
   }
 
+  .row + .muted {
+    margin-block-start: 0.75rem;
+  }
   .muted {
     color: var(--_muted);
   }
