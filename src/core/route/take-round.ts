@@ -14,6 +14,7 @@ import {
   withBeaches,
 } from './take-round-obstacles.ts';
 import { cheapestWay } from './take-round-search.ts';
+import { taut } from './take-round-taut.ts';
 import { insideWaters, type Waters, zonesAlong } from './waters.ts';
 
 export interface RoundChoice {
@@ -45,8 +46,6 @@ const TOUCHING = 1;
 /** Corners, and straight tracks looked at for one leg, before a search is given up: some tenths of a second. */
 const MOST_CORNERS = 3000;
 const MOST_TRACKS = 30_000;
-/** Sine of the angle from square within which a track passes a corner at its side. */
-const ASIDE = 0.5;
 /** Tried in turn on detailed waters; all but the first also leave out turns that seldom help. */
 const HURRIES = [1, 1.0001, 1.05];
 
@@ -137,22 +136,6 @@ function searched(
     if (!found) return undefined;
     way = found.places.map((at) => places[at]!);
   }
-}
-
-/** Whether a way turns round the corner it is at and passes the next at its side: seldom the shortest does not. */
-function taut(before: Place | undefined, at: Place | Turning, next: Place | Turning): boolean {
-  if ('nx' in next && !passes(next, at, next)) return false;
-  if (!('nx' in at) || !before) return true;
-  if (!passes(at, at, next)) return false;
-  const turn = (at.x - before.x) * (next.y - at.y) - (at.y - before.y) * (next.x - at.x);
-  const side = (at.y - before.y) * at.nx - (at.x - before.x) * at.ny;
-  return turn * side >= 0;
-}
-
-function passes({ nx, ny }: Turning, from: Place, to: Place): boolean {
-  const x = to.x - from.x;
-  const y = to.y - from.y;
-  return Math.abs(x * nx + y * ny) <= ASIDE * Math.sqrt(x * x + y * y);
 }
 
 /** The same way without the turns that it can do without, for the same price or less. */

@@ -178,10 +178,24 @@ describe('takeRound', () => {
       ),
     );
     const moved = ({ lat, lon }: LatLon) => ({ lat, lon: shift(lon) });
-    const here = track(takeRound(made(round()), around(90, 2000), around(260, 2000), { clearance: 50 }));
-    const far = track(takeRound(there, moved(around(90, 2000)), moved(around(260, 2000)), { clearance: 50 }));
-    expect(far.distance).toBeCloseTo(here.distance, 1);
-    for (const { lon } of far.via) expect(Math.abs(lon)).toBeLessThanOrEqual(180);
+    const sides = new Set<boolean>();
+    for (const [from, to] of [
+      [90, 260],
+      [10, 200],
+      [350, 160],
+    ] as const) {
+      const here = track(takeRound(made(round()), around(from, 2000), around(to, 2000), { clearance: 50 }));
+      const far = track(takeRound(there, moved(around(from, 2000)), moved(around(to, 2000)), { clearance: 50 }));
+      expect(far.distance).toBeCloseTo(here.distance, 1);
+      expect(far.via).toHaveLength(here.via.length);
+      far.via.forEach(({ lat, lon }, i) => {
+        expect(Math.abs(lon)).toBeLessThanOrEqual(180);
+        expect(lat).toBeCloseTo(here.via[i]!.lat, 4);
+        expect(lon).toBeCloseTo(shift(here.via[i]!.lon), 4);
+        sides.add(lon > 0);
+      });
+    }
+    expect(sides.size).toBe(2);
   });
 });
 
