@@ -2,7 +2,7 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { hiredTrip } from '../../core/hire/hired-trip.ts';
 import type { Fleet, HireBoat } from '../../core/hire/shapes.ts';
-import { planTrip } from '../../core/trip/plan-trip.ts';
+import { quickPlan } from '../../core/trip/quick-plan.ts';
 import type { Plan, Policy, Trip } from '../../core/trip/shapes.ts';
 import { tightened } from '../../core/trip/tightened.ts';
 import type { Problem } from '../../core/units/result.ts';
@@ -79,6 +79,9 @@ export class ReserveCheck extends FormElement {
   @state() private todayOpen = true;
   @state() private fitter: typeof import('../planner/fitter.ts') | undefined;
   @state() private trialsFailed = false;
+  /** Figures that take no part in the verdict: payload, and how much of a fix it needs. They come after the first answer. */
+  @state() private slower: typeof import('../../core/trip/plan-trip.ts') | undefined;
+  @state() private slowerFailed = false;
 
   readonly #desk = new PageDesk(this);
   #measures: Measures = measuresFor('metric', 'en');
@@ -128,6 +131,11 @@ export class ReserveCheck extends FormElement {
   protected override updated(): void {
     const trip = this.#plan && this.#trip;
     this.tellForm(trip, trip ? '' : this.say(() => words.weightsMissing));
+    // The page hears of whole plans.
+    if (trip && !this.slower && !this.slowerFailed) {
+      void this.#fetchSlower();
+      return;
+    }
     const now = trip ? JSON.stringify(trip) : '';
     if (!this.#trip || now === this.#told) return;
     this.#told = now;
@@ -320,7 +328,8 @@ export class ReserveCheck extends FormElement {
     }
     const today = new Date().toISOString().slice(0, 10);
     const { trip } = this.fitter?.measuredTrip(this.#trip, today) ?? { trip: this.#trip };
-    const result = planTrip(trip, trip.waters ? this.#desk.waters : undefined);
+    const waters = trip.waters ? this.#desk.waters : undefined;
+    const result = this.slower ? this.slower.planTrip(trip, waters) : quickPlan(trip, waters);
     this.#problems = result.ok ? [] : result.problems;
     if (!result.ok) return;
     this.#plan = result.value;
@@ -332,6 +341,15 @@ export class ReserveCheck extends FormElement {
     } catch {
       // Without it the boat counts as unmeasured, which only widens the answer.
       this.trialsFailed = true;
+    }
+  }
+
+  async #fetchSlower(): Promise<void> {
+    try {
+      this.slower = await import('../../core/trip/plan-trip.ts');
+    } catch {
+      // The verdict stands without.
+      this.slowerFailed = true;
     }
   }
 
