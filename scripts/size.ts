@@ -1,9 +1,10 @@
 /**
  * npm run size: bytes of the widget against the smallest usual map widget (lit, Leaflet and its sheet).
- * `--write` keeps them in scripts/size/table.json, against which the tests hold every later build.
+ * `--write` keeps them in scripts/size/table.json, against which the tests hold every later build, and in docs/weight.md.
  */
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { boughtTable } from './size/bought.ts';
 import { type Bytes, type Part, ROOT, sumOf } from './size/parts.ts';
 import { tableOf, weigh } from './size/weigh.ts';
 
@@ -22,6 +23,7 @@ console.log('    gzip   brotli');
 list('First plan with map, each part loaded before the first answer and the map are there:', weighed.firstPlan);
 list('By itself after the first answer:', weighed.afterFirst);
 list('Reserve check, the smallest useful widget (goal 25000 gzip):', weighed.reserveCheck);
+list('By itself after its first answer:', weighed.afterCheck);
 list('Checklist:', weighed.checklist);
 console.log('\nWhen shown or asked for, each with what it brings along:');
 for (const [name, bytes] of [...weighed.asked].sort(([, a], [, b]) => b.gzip - a.gzip)) console.log(line(bytes, name));
@@ -30,8 +32,15 @@ console.log(line(weighed.usual, '\nlit + leaflet + its sheet, for comparison'));
 console.log(`first plan with map: ${first} B gzip, goal ${Math.round(1.2 * weighed.usual.gzip)}`);
 console.log(`ratio ${(first / weighed.usual.gzip).toFixed(2)}`);
 
+const table = boughtTable(weighed.firstPlan, weighed.reserveCheck);
+console.log(`\nWhat the bytes are for:\n${table}`);
+
 if (process.argv.includes('--write')) {
-  const table = join(ROOT, 'scripts/size/table.json');
-  writeFileSync(table, `${JSON.stringify(tableOf(weighed), undefined, 2)}\n`);
-  console.log('Kept in scripts/size/table.json');
+  const page = join(ROOT, 'docs/weight.md');
+  const told = `${first} B against ${weighed.usual.gzip} B: **ratio ${(first / weighed.usual.gzip).toFixed(2)}**; reserve check ${sumOf(weighed.reserveCheck).gzip} B`;
+  const between = /(?<=<!-- from npm run size -->\n)[\s\S]*(?=<!-- until here -->)/;
+  writeFileSync(page, readFileSync(page, 'utf8').replace(between, `\n${told}.\n\n${table}\n\n`));
+  const kept = join(ROOT, 'scripts/size/table.json');
+  writeFileSync(kept, `${JSON.stringify(tableOf(weighed), undefined, 2)}\n`);
+  console.log('Kept in scripts/size/table.json and docs/weight.md');
 }

@@ -1,7 +1,7 @@
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
-import { build, type Rolldown } from 'vite';
+import { build, minifySync, type Rolldown } from 'vite';
 
 export const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 
@@ -21,6 +21,8 @@ export interface Part extends Bytes {
   readonly imports: readonly string[];
   /** Source files in it. */
   readonly sources: readonly string[];
+  /** What each of them adds to its gzip bytes; together they are the part. */
+  readonly shares: ReadonlyMap<string, number>;
 }
 
 export function bytesOf(text: string): Bytes {
@@ -47,16 +49,33 @@ export async function partsOf(entry: string): Promise<readonly Part[]> {
   })) as Rolldown.RolldownOutput;
   return built.output
     .filter((file) => file.type === 'chunk')
-    .map((file) => ({
-      name: file.name,
-      file: file.fileName,
-      ...bytesOf(file.code),
-      entry: file.isEntry,
-      asked: file.isDynamicEntry,
-      imports: file.imports,
-      sources: Object.keys(file.modules).map((id) => id.replace(`${ROOT}/`, '')),
-    }));
+    .map((file) => {
+      const bytes = bytesOf(file.code);
+      return {
+        name: file.name,
+        file: file.fileName,
+        ...bytes,
+        entry: file.isEntry,
+        asked: file.isDynamicEntry,
+        imports: file.imports,
+        sources: Object.keys(file.modules).map((id) => id.replace(`${ROOT}/`, '')),
+        shares: sharesOf(file, bytes.gzip),
+      };
+    });
 }
+
+/** Each module packed by itself says how the bytes of the whole are shared out. */
+function sharesOf({ modules }: Rolldown.OutputChunk, gzip: number): ReadonlyMap<string, number> {
+  const alone = Object.entries(modules).map(([id, { code }]): [string, number] => {
+    const { code: small } = minifySync(id, code ?? '', { compress: { unused: false }, mangle: { toplevel: true } });
+    return [id.replace(`${ROOT}/`, ''), Math.max(gzipSync(small, { level: 9 }).length - EMPTY, 0)];
+  });
+  const sum = alone.reduce((all, [, size]) => all + size, 0);
+  return new Map(alone.map(([id, size]) => [id, (size / Math.max(sum, 1)) * gzip]));
+}
+
+/** gzip of nothing. */
+const EMPTY = 20;
 
 /** The entry, the parts that hold these source files, and all that comes with them. Throws where a source is in none. */
 export function loadedWith(all: readonly Part[], sources: readonly string[]): ReadonlySet<Part> {

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import type { PlanEvent } from '../../src/components/planner/planner-events.ts';
 import { clubPage, overheard } from './guest-page.ts';
 
 const demo = JSON.parse(readFileSync('shared/craft/hire-fleet.json', 'utf8'));
@@ -77,4 +78,21 @@ test('while its fleet is missing or past its date, nobody is sent out on an inve
     await expect(one.getByRole('textbox')).toHaveCount(0);
   }
   expect(complaints.filter((line) => line.startsWith('<homeleg'))).toHaveLength(2);
+});
+
+test('a page hears of whole plans only, payload and tipping values with them', async ({ page }) => {
+  await clubPage(page, '<homeleg-reserve-check></homeleg-reserve-check>');
+  await page.goto('/club/');
+  await desk(page).evaluate((element) => {
+    const heard: boolean[] = [];
+    element.addEventListener('homeleg-plan', (event) => {
+      const { plan } = (event as PlanEvent).detail;
+      heard.push(plan !== undefined && plan.payload.extra !== undefined && plan.tipping.length > 0);
+    });
+    Object.assign(globalThis, { heard });
+  });
+  await desk(page)
+    .getByLabel(/weights/i)
+    .fill('80, 75');
+  await expect.poll(() => page.evaluate(() => (globalThis as { heard?: boolean[] }).heard)).toEqual([true]);
 });
