@@ -79,6 +79,19 @@ describe('the hump', () => {
     expect(speed).toBeCloseTo(climb({ boat, afloat })[margins.indexOf(least)]!, 9);
   });
 
+  it('lies amid the climb of a small boat, tighter than what comes before and after', () => {
+    const small = loaded('catamaran-2-9', 'petrol-9-9hp-4s', 'tank-25', { extra: 50 });
+    const speeds = climb(small);
+    const { speed, margin } = humpOf(small.boat, small.afloat, CALM);
+    const at = speeds.findIndex((one) => Math.abs(one - speed) < 1e-9);
+    expect(at).toBeGreaterThan(0);
+    expect(at).toBeLessThan(10);
+    speeds.forEach((one, i) => {
+      if (i !== at) expect(marginAt(small, one)).toBeGreaterThan(margin);
+    });
+    expect(firstStop(small.boat, small.afloat, CALM, 99)!).toBeLessThanOrEqual(speed);
+  });
+
   it('counts only up to the speed that is wanted, that one included', () => {
     const speeds = climb(weak);
     const first = speedAtFroude(weak.boat, weak.afloat, 1.2);
