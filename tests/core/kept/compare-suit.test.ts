@@ -46,6 +46,12 @@ keeping('compare-suit', {
         some(['launch-4-9'], ['electric-2-2kw', 'electric-0-55kw', 'petrol-6hp-4s']),
       ),
     ]),
+  'as many as there are seats, and one more': () =>
+    [6, 7].map((count) =>
+      ranked([
+        ...suited({ ...use, crew: Array(count).fill(40), speed: 2 }, some(['catamaran-3-6'], ['petrol-6hp-4s'])),
+      ]),
+    ),
   'the trip of a use': () =>
     [0, 0.1, 0.3, 0.6].map((waveHeight) => [
       windFor(waveHeight),

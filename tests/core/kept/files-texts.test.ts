@@ -325,7 +325,7 @@ keeping('files-texts', {
       jsonFault(text),
       parseJsonText(text, 100),
     ]),
-    parseJsonText('[1,2,3,4,5,6,7,8,9]', 10),
+    [10, 18, 19, 20].map((limit) => parseJsonText('[1,2,3,4,5,6,7,8,9]', limit)),
     [
       { a: { b: { c: 1 } } },
       [1, 2, 3, 4, 5, 6],

@@ -30,6 +30,14 @@ const next = (name: string, setups: readonly string[]) => () => {
 
 keeping('trials-next', {
   'a morning on the water': sheet('two propellers and two engines', { setups: ['usual', 'fine'], time: 7200 }),
+  'a day on the water with two propellers': sheet('two propellers and two engines', {
+    setups: ['fine', 'usual', 'small'],
+    time: 12_000,
+    questions: [
+      { setup: 'fine', load: loads.alone, speeds: [6, 8] },
+      { setup: 'usual', load: loads.laden, speeds: [2, 7] },
+    ],
+  }),
   'an hour, one question': sheet('six runs and a refill', {
     setups: ['usual'],
     time: 3600,
