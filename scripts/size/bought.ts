@@ -19,7 +19,7 @@ const PURPOSES: readonly (readonly [purpose: string, sources: RegExp])[] = [
 const REST = 'The bundler\u2019s own';
 
 /** gzip bytes by what they are for. */
-export function bought(parts: Iterable<Part>): ReadonlyMap<string, number> {
+function bought(parts: Iterable<Part>): ReadonlyMap<string, number> {
   const sums = new Map([...PURPOSES.map(([purpose]) => purpose), REST].map((purpose) => [purpose, 0]));
   for (const { shares } of parts) {
     for (const [source, bytes] of shares) {
