@@ -809,6 +809,8 @@ export const words: Catalogue = {
     zoom: (given: string) => `„${given}“ ist keine Zoomstufe. Eine Zahl von 2 bis 18 angeben.`,
     tiles: (given: string) =>
       `„${given}“ ist keine Adresse von Kartenbildern. Eine mit {z}, {x} und {y} darin angeben, oder "none".`,
+    forecast: (given: string) =>
+      `„${given}“ ist keine Adresse einer Vorhersage. Eine mit {lat} und {lon} darin angeben.`,
     reserve: (given: string) =>
       `„${given}“ ist keine Reserveregel. "thirds", einen Anteil wie "25 %" oder "30 min" angeben.`,
     noBoat: (given: string, known: string) => `Es gibt kein Boot „${given}“. Hier bekannt: ${known}.`,

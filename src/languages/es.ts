@@ -2235,6 +2235,7 @@ export const words: Catalogue = {
     zoom: (given: string) => `«${given}» no es un nivel de zoom. Escribir un número de 2 a 18.`,
     tiles: (given: string) =>
       `«${given}» no es una dirección de imágenes de mapa. Escribir una con {z}, {x} y {y}, o "none".`,
+    forecast: (given: string) => `«${given}» no es una dirección de pronóstico. Escribir una con {lat} y {lon}.`,
     reserve: (given: string) =>
       `«${given}» no es una regla de reserva. Escribir "thirds", una parte como "25 %", o "30 min".`,
     noBoat: (given: string, known: string) => `No hay ninguna embarcación «${given}». Conocidas aquí: ${known}.`,

@@ -2304,6 +2304,8 @@ export const words: Catalogue = {
     zoom: (given: string) => `«\u00a0${given}\u00a0» n’est pas un niveau de zoom. Écrivez un nombre de 2 à 18.`,
     tiles: (given: string) =>
       `«\u00a0${given}\u00a0» n’est pas une adresse d’images de carte. Écrivez-en une avec {z}, {x} et {y}, ou "none".`,
+    forecast: (given: string) =>
+      `«\u00a0${given}\u00a0» n’est pas une adresse de prévision. Écrivez-en une avec {lat} et {lon}.`,
     reserve: (given: string) =>
       `«\u00a0${given}\u00a0» n’est pas une règle de réserve. Écrivez "thirds", une part comme "25 %", ou "30 min".`,
     noBoat: (given: string, known: string) =>

@@ -22,8 +22,8 @@ export function guestPage(exhibit: Exhibit, { tag, texts: { gallery } }: SiteLan
 ${scripts.map((script) => `    <script type="module" src="${script}"></script>`).join('\n')}
   </head>
   <body>
-    <main>
-      <h1>${escaped(name)}</h1>
+    <main aria-labelledby="name">
+      <h1 id="name">${escaped(name)}</h1>
       <p>${escaped(text)}</p>
 ${body.map((line) => `      ${line}`).join('\n')}
       <p class="invented">${escaped(gallery.invented)}</p>

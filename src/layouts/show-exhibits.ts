@@ -16,6 +16,11 @@ export function showExhibits(root: ParentNode): void {
 }
 
 async function start(frame: HTMLElement): Promise<void> {
+  const { src, title = '' } = frame.dataset;
+  if (src) {
+    frame.replaceChildren(pageIn(src, title));
+    return;
+  }
   const { tag = '', attributes = '[]', styles = '[]' } = frame.dataset;
   await DEFINE[`../components/${tag.replace('homeleg-', '')}/define.ts`]?.();
   const element = document.createElement(tag);
@@ -24,4 +29,11 @@ async function start(frame: HTMLElement): Promise<void> {
   for (const [name, value] of JSON.parse(attributes) as [string, string][]) element.setAttribute(name, value);
   for (const [name, value] of JSON.parse(styles) as [string, string][]) element.style.setProperty(name, value);
   frame.replaceChildren(element);
+}
+
+/** As the gallery gives it to copy. */
+function pageIn(src: string, title: string): HTMLIFrameElement {
+  const frame = document.createElement('iframe');
+  Object.assign(frame, { title, src, loading: 'lazy' });
+  return frame;
 }

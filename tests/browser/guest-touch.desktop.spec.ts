@@ -47,3 +47,68 @@ test('two fingers move the map and leave the page where it is; arrows move it to
   await page.locator('homeleg-planner').getByRole('button', { name: 'Move the map north' }).click();
   await expect.poll(() => ground(page)).not.toEqual(ground1);
 });
+
+/** A place on the map, in the page's pixels, where there is no waypoint, button or other handle within a finger's reach. */
+async function bareGround(page: Page): Promise<{ x: number; y: number }> {
+  const found = await map(page).evaluate((frame) => {
+    const { left, top, width, height } = frame.getBoundingClientRect();
+    const root = frame.getRootNode() as ShadowRoot;
+    const bare = (x: number, y: number) =>
+      [-24, 0, 24].every((dx) =>
+        [-24, 0, 24].every((dy) => {
+          const there = root.elementFromPoint(x + dx, y + dy);
+          return there !== null && frame.contains(there) && !there.closest('button, .handle, [role="button"]');
+        }),
+      );
+    for (let y = top + height / 2; y < top + height - 30; y += 8) {
+      for (let x = left + 30; x < left + width - 30; x += 8) if (bare(x, y)) return { x, y };
+    }
+    return undefined;
+  });
+  expect(found, 'a bare place on the map').toBeDefined();
+  return found!;
+}
+
+/** A finger put down there, drawn upwards by 160 px as one scrolls down a page, and lifted. */
+async function oneFinger(page: Page, { x, y }: { x: number; y: number }): Promise<void> {
+  const cdp = await page.context().newCDPSession(page);
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+  for (let up = 10; up <= 160; up += 10) {
+    await cdp.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y: y - up }] });
+  }
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await page.evaluate(() => new Promise((next) => requestAnimationFrame(() => requestAnimationFrame(next))));
+}
+
+test('one finger on the map scrolls the page past it, and leaves the map and the route as they are', async ({
+  page,
+}) => {
+  await atMap(page);
+  const route = () => page.evaluate(() => JSON.stringify(document.querySelector('homeleg-planner')!.trip.route));
+  const [ground0, route0] = [await ground(page), await route()];
+  const before = await scrolled(page);
+  await oneFinger(page, await bareGround(page));
+  await expect.poll(async () => (await scrolled(page)) - before).toBeGreaterThan(100);
+  expect(await ground(page)).toEqual(ground0);
+  expect(await route()).toBe(route0);
+  // The same finger on a map that keeps every touch for itself goes nowhere: this is what the first part rules out.
+  await map(page).evaluate((frame) => {
+    frame.style.touchAction = 'none';
+    frame.scrollIntoView({ block: 'center' });
+  });
+  const trapped = await scrolled(page);
+  await oneFinger(page, await bareGround(page));
+  expect(Math.abs((await scrolled(page)) - trapped)).toBeLessThan(10);
+});
+
+test('one finger that starts on a waypoint moves the waypoint, not the page', async ({ page }) => {
+  await atMap(page);
+  const pin = map(page).getByRole('button', { name: /^Waypoint 1 of/ });
+  await pin.evaluate((handle) => handle.scrollIntoView({ block: 'center' }));
+  const at = (await pin.boundingBox())!;
+  const route = () => page.evaluate(() => JSON.stringify(document.querySelector('homeleg-planner')!.trip.route));
+  const [route0, before] = [await route(), await scrolled(page)];
+  await oneFinger(page, { x: at.x + at.width / 2, y: at.y + at.height / 2 });
+  expect(Math.abs((await scrolled(page)) - before)).toBeLessThan(10);
+  await expect.poll(route).not.toBe(route0);
+});

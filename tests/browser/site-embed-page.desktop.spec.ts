@@ -96,8 +96,7 @@ for (const { path, width } of [
       ['club', 'homeleg-planner'],
       ['desk', 'homeleg-reserve-check'],
     ] as const) {
-      const frame = page.locator(`#${id} iframe`);
-      await frame.scrollIntoViewIfNeeded();
+      await page.locator(`#${id} .framed`).scrollIntoViewIfNeeded();
       const inside = page.frameLocator(`#${id} iframe`);
       await expect(inside.locator(tag).getByRole('combobox').first()).toBeVisible();
       /** How much of the page inside would have to be scrolled, down and sideways. */
@@ -135,7 +134,7 @@ for (const { path, width } of [
 
 test('the framed hire desk books once there is an answer, and its page opens alone', async ({ page }) => {
   await page.goto('/gallery/');
-  await page.locator('#desk iframe').scrollIntoViewIfNeeded();
+  await page.locator('#desk .framed').scrollIntoViewIfNeeded();
   const desk = page.frameLocator('#desk iframe');
   const weights = desk.getByLabel(/weights/i);
   await expect(weights).toBeVisible();
@@ -154,7 +153,13 @@ test('the framed hire desk books once there is an answer, and its page opens alo
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  for (const path of ['/guests/club.html', '/guests/desk.html', '/fr/guests/desk.html']) {
+  for (const path of [
+    '/guests/club.html',
+    '/guests/desk.html',
+    '/de/guests/desk.html',
+    '/fr/guests/desk.html',
+    '/es/guests/desk.html',
+  ]) {
     test(`${path} can be read and used by everybody, ${colorScheme}`, async ({ page }) => {
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       await page.goto(path, { waitUntil: 'networkidle' });

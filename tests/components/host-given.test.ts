@@ -10,6 +10,7 @@ const plain: HostGiven = {
   center: '',
   zoom: undefined,
   tiles: '',
+  forecastSource: '',
   reserve: '',
   boat: '',
   fleet: '',

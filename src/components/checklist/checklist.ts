@@ -2,7 +2,9 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Trip } from '../../core/trip/shapes.ts';
 import { HostProblems } from '../host/host-problems.ts';
+import { knowValues, THEMES } from '../host/known-values.ts';
 import { SharedTrip } from '../host/shared-trip.ts';
+import { written } from '../host/written.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
 import { tokens } from '../theme/tokens.styles.ts';
@@ -25,6 +27,11 @@ export type ChecklistEvent = CustomEvent<{ list: string; ticked: readonly string
  * @slot title - the heading, in place of the list's own
  * @csspart title - the heading
  * @csspart problem - what the author of the page should mend
+ * @csspart summary - what the list is for
+ * @csspart trip - to which trip the list is fitted
+ * @csspart section - points of one kind, with their heading
+ * @csspart cautions - that local law comes first
+ * @csspart tally - how many are done, and clearing
  * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
  * @fires {ChecklistEvent} homeleg-checklist-change - a point was ticked or cleared
  */
@@ -32,20 +39,23 @@ export class ChecklistElement extends SpeakingElement {
   static override styles = [tokens, controls, checklistStyles];
 
   /** Name of a shipped list, such as before-launch; for an own list the name under which its ticks are kept. */
-  @property() list = '';
+  @property({ converter: written('') }) list = '';
   /** "none" keeps no ticks on the device. */
-  @property() keep = '';
+  @property({ converter: written('') }) keep = '';
   /** A list of the page's own; property only. */
   @property({ attribute: false }) checklist: unknown;
   /** The id of a planner or other element on this page, to whose trip the list is fitted. */
-  @property({ attribute: 'for' }) for = '';
+  @property({ converter: written(''), attribute: 'for' }) for = '';
   /** "light" or "dark"; without it as the page. */
-  @property({ reflect: true }) theme = '';
+  @property({ converter: written(''), reflect: true }) theme = '';
   /** The trip to fit the list to, in place of the one kept by the planner; property only. */
   @property({ attribute: false }) trip: Trip | undefined;
 
   @state() private shown: Checklist | undefined;
+  /** Why a sound list is not there. */
   @state() private problem = '';
+  /** What the page asked for is no list; told to its author. */
+  @state() private refused = false;
   @state() private holding: Holding | undefined;
   @state() private all = false;
   @state() private said = '';
@@ -55,6 +65,11 @@ export class ChecklistElement extends SpeakingElement {
   #fitted: unknown;
   #keeper = new TickKeeper(undefined);
   #visit = 0;
+
+  constructor() {
+    super();
+    knowValues(this, this.#problems, { theme: THEMES });
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -77,15 +92,16 @@ export class ChecklistElement extends SpeakingElement {
   }
 
   override render() {
-    if (this.problem) return html`<p class="problem" role="alert">${this.problem}</p>`;
+    const problems = this.#problems.render();
+    if (this.problem) return html`${problems}<p class="problem" role="alert">${this.problem}</p>`;
     const list = this.shown;
-    if (!list) return html`<p class="hint">${words.loading}</p>`;
-    return html`${this.#problems.render()}<form autocomplete="off" @submit=${(event: Event) => event.preventDefault()}>
+    if (!list) return html`${problems}${this.refused ? nothing : html`<p class="hint">${words.loading}</p>`}`;
+    return html`${problems}<form autocomplete="off" @submit=${(event: Event) => event.preventDefault()}>
       <slot name="title"><h2 class="title" part="title">${list.title}</h2></slot>
-      ${list.summary ? html`<p class="hint">${list.summary}</p>` : nothing}
+      ${list.summary ? html`<p class="hint" part="summary">${list.summary}</p>` : nothing}
       ${this.#strip(list)}
       <div class="columns">${list.sections.map((section) => this.#section(section))}</div>
-      <p class="law"><strong>${words.law}</strong> ${words.lawMore}</p>
+      <p class="law" part="cautions"><strong>${words.law}</strong> ${words.lawMore}</p>
       ${this.#tally(list)}
     </form>`;
   }
@@ -97,7 +113,7 @@ export class ChecklistElement extends SpeakingElement {
     for (const { when } of pointsOf(list)) for (const condition of when ?? []) asked.add(condition);
     if (asked.size === 0) return nothing;
     const others = pointsOf(list).filter(({ when }) => concern(when, holding) === 'no').length;
-    return html`<div class="trip">
+    return html`<div class="trip" part="trip">
       <p>${tripSaid(holding, asked)}</p>
       ${
         others > 0
@@ -112,7 +128,7 @@ export class ChecklistElement extends SpeakingElement {
   #section(section: Section) {
     const items = section.items.filter((point) => this.#concerns(point));
     if (items.length === 0) return nothing;
-    return html`<section>
+    return html`<section part="section">
       <h3>${section.title}</h3>
       ${section.note ? html`<p class="hint">${section.note}</p>` : nothing}
       <ul>
@@ -145,7 +161,7 @@ export class ChecklistElement extends SpeakingElement {
   #tally(list: Checklist) {
     const points = pointsOf(list).filter((point) => this.#concerns(point));
     const done = points.filter(({ id }) => this.#keeper.ticked.has(id)).length;
-    return html`<div class="tally">
+    return html`<div class="tally" part="tally">
       <progress max=${points.length} .value=${done} aria-label=${words.doneLabel}></progress>
       <span>${words.done(done, points.length)}</span>
       <span class="hint" role="status">${this.said}</span>
@@ -186,7 +202,8 @@ export class ChecklistElement extends SpeakingElement {
     const value = checklist ?? (await this.#shipped(list));
     if (visit !== this.#visit || value === undefined) return;
     const read = readChecklist(value);
-    this.problem = read.ok ? '' : words.badList + read.problems.map(({ message }) => message).join('; ');
+    this.problem = '';
+    this.#refuse('checklist', read.ok ? '' : words.badList + read.problems.map(({ message }) => message).join('; '));
     this.shown = read.ok ? read.value : undefined;
     this.#keeper = new TickKeeper(this.keep === 'none' || !list ? undefined : list);
     const { oldSince } = this.#keeper;
@@ -198,7 +215,8 @@ export class ChecklistElement extends SpeakingElement {
     const load = Object.hasOwn(shippedLists, list) ? shippedLists[list] : undefined;
     if (!load) {
       this.shown = undefined;
-      this.problem = words.noList(list) + Object.keys(shippedLists).join(', ');
+      this.problem = '';
+      this.#refuse('list', words.noList(list) + Object.keys(shippedLists).join(', '));
       return undefined;
     }
     try {
@@ -207,6 +225,11 @@ export class ChecklistElement extends SpeakingElement {
       this.problem = words.notLoaded;
       return undefined;
     }
+  }
+
+  #refuse(attribute: string, message: string): void {
+    this.refused = message !== '';
+    this.#problems.tell(['list', 'checklist'], message === '' ? [] : [{ attribute, message }]);
   }
 
   async #fit(): Promise<void> {

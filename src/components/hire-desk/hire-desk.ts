@@ -5,6 +5,8 @@ import { departed } from '../../core/hire/hire-times.ts';
 import { hireCraft } from '../../core/hire/hire-trip.ts';
 import type { Hire } from '../../core/hire/shapes.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
+import { HostProblems } from '../host/host-problems.ts';
+import { knowValues } from '../host/known-values.ts';
 import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -23,6 +25,7 @@ import { DeskWaters } from './desk-waters.ts';
 import type { FleetSet } from './fleet-card.ts';
 import type { HireChanged, HirePressed } from './hand-over.ts';
 import './hire-check.ts';
+import { written } from '../host/written.ts';
 import type { SlipWanted } from './hire-check.ts';
 import { hireDeskStyles } from './hire-desk.styles.ts';
 import { lateParts } from './late-parts.ts';
@@ -36,19 +39,25 @@ type View = (typeof VIEWS)[number];
 /**
  * @summary A hire desk: the morning, the check, the slip and handover, who is out and late, the day's log. All of it stays
  * in this browser and works without a network.
+ * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
+ * @csspart problem - what the author of the page should mend
+ * @csspart state - what the desk should know: late boats, the morning, the fleet
+ * @csspart views - the buttons that open its parts
+ * @csspart view - the part that is open
  * @fires {TripEvent} homeleg-trip - a hirer's trip was handed on: by the code on the slip, or printed
  */
 export class HireDesk extends SpeakingElement {
   static override styles = [tokens, controls, deskFormStyles, hireDeskStyles];
 
   /** Part of the desk that is open. */
-  @property() view: View = 'check';
+  @property({ converter: written('check') }) view: View = 'check';
 
   /** Id of the hire being handed over. */
   @state() private open: string | undefined;
   @state() private partsFailed = false;
 
   readonly #keeper = new DeskKeeper(this);
+  readonly #problems = new HostProblems(this);
   readonly #clock = new DeskClock(this, (now) => nextChange(this.#keeper?.desk.hires ?? [], now));
   readonly #visited = new Set<View>();
   readonly #evidence = new BoatEvidence();
@@ -59,7 +68,13 @@ export class HireDesk extends SpeakingElement {
   #focusWanted = false;
   #lateAsked = false;
 
+  constructor() {
+    super();
+    knowValues(this, this.#problems, { view: VIEWS });
+  }
+
   protected override willUpdate(): void {
+    if (!VIEWS.includes(this.view)) this.view = 'check';
     const { units, fleet } = this.#keeper.desk;
     if (this.#measures.system !== units || this.#measures.lang !== this.language) {
       this.#measures = measuresFor(units, this.language);
@@ -86,16 +101,17 @@ export class HireDesk extends SpeakingElement {
     const { now } = this.#clock;
     const measures = this.#measures;
     return html`<div class="all">
+      ${this.#problems.render()}
       ${alarm(late, now, measures, { warning: this.#warning, toOut: () => this.#show('out') })}
       ${clockBack(out, this.#clock, measures)}
-      <div class="state off-paper">
+      <div class="state off-paper" part="state">
         ${inMemory ? html`<p class="warn" role="status">${inMemory === 'newer' ? words.newer : words.inMemory}</p>` : nothing}
         ${desk.unreadable > 0 ? html`<p class="warn">${words.unreadable(desk.unreadable)}</p>` : nothing}
         ${morningState(desk.morning, now, measures.lang, this.view === 'morning' ? undefined : () => this.#show('morning'))}
         ${fleetState(desk.fleet, desk.demo, now, measures.lang)}
         ${this.partsFailed ? html`<p class="warn" role="status">${conditionWords.partFailed}</p>` : nothing}
       </div>
-      <nav class="off-paper" aria-label=${words.parts}>
+      <nav class="off-paper" part="views" aria-label=${words.parts}>
         ${VIEWS.map(
           (view) => html`<button
             type="button"
@@ -108,6 +124,7 @@ export class HireDesk extends SpeakingElement {
       </nav>
       <div
         class="view"
+        part="view"
         @hire-changed=${({ detail }: HireChanged) => this.#keeper.changeHire(detail.id, detail.change)}
         @hire-leaves=${this.#leaves}
         @hire-struck=${this.#struck}

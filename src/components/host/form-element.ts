@@ -1,5 +1,6 @@
 import { property } from 'lit/decorators.js';
 import { SpeakingElement } from '../language/speaking-element.ts';
+import { written } from './written.ts';
 
 /**
  * An element that takes part in a form of the page: its trip is sent under its `name` as JSON, and the form is not
@@ -9,7 +10,7 @@ export abstract class FormElement extends SpeakingElement {
   static readonly formAssociated = true;
 
   /** Under which name a form sends the trip, as JSON. */
-  @property({ reflect: true }) name = '';
+  @property({ converter: written(''), reflect: true }) name = '';
 
   readonly #internals = this.attachInternals();
   #sent: unknown;

@@ -10,6 +10,7 @@ import type { Trials } from '../../core/trials/shapes.ts';
 import type { ReserveRule, Trip } from '../../core/trip/shapes.ts';
 import type { Result } from '../../core/units/result.ts';
 import { firstSetups } from '../load-table/setups.ts';
+import { tileTemplate } from '../route-map/tile-template.ts';
 import { parsePosition } from '../units/coordinates.ts';
 import { givenWords as words } from '../words/en-given.ts';
 import { problemAt } from '../words/en-problems.ts';
@@ -32,6 +33,7 @@ export interface HostGiven {
   readonly center: string;
   readonly zoom: number | undefined;
   readonly tiles: string;
+  readonly forecastSource: string;
   readonly reserve: string;
   readonly boat: string;
   readonly fleet: string;
@@ -83,14 +85,15 @@ export async function takeGiven(given: HostGiven, today: string): Promise<HostTa
 
 type Wrong = (attribute: string, message: string) => void;
 
-function simpleValues({ units, theme, center, zoom, tiles }: HostGiven, wrong: Wrong): void {
+function simpleValues({ units, theme, center, zoom, tiles, forecastSource }: HostGiven, wrong: Wrong): void {
   const known = (list: readonly string[]) => list.join(', ');
   if (!UNIT_SYSTEMS.some((each) => each === units)) wrong('units', words.choices(units, known(UNIT_SYSTEMS)));
   if (theme !== '' && !THEMES.some((each) => each === theme)) wrong('theme', words.choices(theme, known(THEMES)));
   if (center !== '' && !parsePosition(center)) wrong('center', words.position(center));
   if (zoom !== undefined && !(zoom >= 2 && zoom <= 18)) wrong('zoom', words.zoom(String(zoom)));
-  const template = ['{z}', '{x}', '{y}'].every((part) => tiles.includes(part));
-  if (tiles !== '' && tiles !== 'none' && !template) wrong('tiles', words.tiles(tiles));
+  if (tiles !== '' && tiles !== 'none' && !tileTemplate(tiles)) wrong('tiles', words.tiles(tiles));
+  const place = ['{lat}', '{lon}'].every((part) => forecastSource.includes(part));
+  if (forecastSource !== '' && !place) wrong('forecast-source', words.forecast(forecastSource));
 }
 
 /** "thirds", "25 %" or "30 min". */

@@ -3,13 +3,14 @@ import type { HostBoat, HostGiven, HostTaken } from './host-given.ts';
 import type { HostProblems } from './host-problems.ts';
 
 /** Attributes that are read here; the order is that of their problems. */
-const READ = ['units', 'theme', 'center', 'zoom', 'tiles', 'reserve', 'boat', 'fleet', 'script'];
+const READ = ['units', 'theme', 'center', 'zoom', 'tiles', 'forecast-source', 'reserve', 'boat', 'fleet', 'script'];
 const PLAIN: HostGiven = {
   units: 'nautical',
   theme: '',
   center: '',
   zoom: undefined,
   tiles: '',
+  forecastSource: '',
   reserve: '',
   boat: '',
   fleet: '',
@@ -19,7 +20,8 @@ const PLAIN: HostGiven = {
 };
 
 /** What an element hands on of itself; only those with boats of their own name these. */
-export type Wished = Omit<HostGiven, 'inline' | 'boats'> & Partial<Pick<HostGiven, 'boats'>>;
+export type Wished = Omit<HostGiven, 'inline' | 'boats' | 'forecastSource'> &
+  Partial<Pick<HostGiven, 'boats' | 'forecastSource'>>;
 
 /**
  * What the page wishes by attributes and by a JSON script inside the element. What reads them is loaded only where a
@@ -51,7 +53,7 @@ export class HostWishes {
   /** Looks again; nothing happens while nothing changed. */
   async look(now: Wished): Promise<void> {
     // Read one by one: accessors of an element do not spread.
-    const { units, theme, center, zoom, tiles, reserve, boat, fleet, fleetFile, boats } = now;
+    const { units, theme, center, zoom, tiles, forecastSource, reserve, boat, fleet, fleetFile, boats } = now;
     // An attribute taken away leaves null.
     const given: HostGiven = {
       units: units ?? this.#usual.units,
@@ -59,6 +61,7 @@ export class HostWishes {
       center: center ?? '',
       zoom: zoom ?? undefined,
       tiles: tiles ?? '',
+      forecastSource: forecastSource ?? '',
       reserve: reserve ?? '',
       boat: boat ?? '',
       fleet: fleet ?? '',

@@ -45,7 +45,8 @@ export class SharedTrip implements ReactiveController {
 
   /** Looks for the element anew. */
   readonly look = (): void => {
-    const id = this.#id();
+    // An attribute taken away leaves null.
+    const id = this.#id() ?? '';
     const found = id === '' ? undefined : (this.#root as Document | ShadowRoot).getElementById?.(id);
     this.source = (found as TripSource | null) ?? undefined;
     const missing = id !== '' && !found && document.readyState !== 'loading';

@@ -9,6 +9,7 @@ import { hulls } from '../../core/files/catalogue.ts';
 import type { Trip } from '../../core/trip/shapes.ts';
 import type { PlateEdited } from '../craft-form/plate-field.ts';
 import { HostProblems } from '../host/host-problems.ts';
+import { knowValues, THEMES } from '../host/known-values.ts';
 import { SharedTrip } from '../host/shared-trip.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../craft-form/plate-field.ts';
@@ -36,6 +37,7 @@ import { pieces } from './pieces.ts';
 import { loadIn, type NamedRow, type OtherLoad, rewritten, rowsOf } from './rows.ts';
 import type { SetupsEdited } from './setup-list.ts';
 import './setup-list.ts';
+import { written } from '../host/written.ts';
 import { dataName } from '../words/en-data.ts';
 import { tableWorker } from './new-worker.ts';
 import { carriedTo, firstSetups, MOST_SETUPS, type SetupChoice } from './setups.ts';
@@ -52,16 +54,20 @@ const MOST_OTHERS = 6;
  * range, what is to spare. A measured boat narrows the bands.
  * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
  * @csspart problem - what the author of the page should mend
+ * @csspart asks - boat, loads and engines
+ * @csspart table - the table, with its heading
+ * @csspart cautions - the cautions, always shown
+ * @csspart closer - one load and engine looked at more closely
  */
 export class LoadTable extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, belowStyles, loadTableStyles];
 
   /** Units shown: nautical, metric or imperial. */
-  @property() units: UnitSystem = 'metric';
+  @property({ converter: written('metric') }) units: UnitSystem = 'metric';
   /** "light" or "dark"; without it as the page. */
-  @property({ reflect: true }) theme = '';
+  @property({ converter: written(''), reflect: true }) theme = '';
   /** The id of a planner or other element on this page, whose boat is compared. */
-  @property({ attribute: 'for' }) for = '';
+  @property({ converter: written(''), attribute: 'for' }) for = '';
   /** The trip whose boat and engine stand first, in place of `for`. */
   @property({ attribute: false }) trip: Trip | undefined;
 
@@ -100,9 +106,14 @@ export class LoadTable extends SpeakingElement {
   /** Somebody chose the engines: another boat does not bring its own. */
   #ownSetups = false;
 
+  constructor() {
+    super();
+    knowValues(this, this.#problems, { units: UNITS, theme: THEMES });
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('units') || this.#measures.lang !== this.language || this.#made === 0) {
-      this.#measures = measuresFor(this.units, this.language);
+      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'metric', this.language);
     }
     this.#made++;
     if (changed.has('for') && this.hasUpdated) this.#shared.look();
@@ -124,11 +135,11 @@ export class LoadTable extends SpeakingElement {
     const turns = this.#turns;
     return html`
       ${this.#problems.render()}
-      <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
+      <form class="asks" part="asks" @submit=${(event: Event) => event.preventDefault()}>
         ${this.#boatCard()} ${turns.part(1, () => this.#loadsCard())} ${turns.part(2, () => this.#enginesCard())}
         <button type="button" class="jump primary" @click=${this.#toTable}>${words.toTable}</button>
       </form>
-      <section class="tells below" aria-labelledby="table-title">
+      <section class="tells below" part="table" aria-labelledby="table-title">
         <div class="over">
           <h2 id="table-title" tabindex="-1">${words.table}</h2>
           <div class="tools">
@@ -139,12 +150,13 @@ export class LoadTable extends SpeakingElement {
         <p class="boat-name">${this.#boatName()}</p>
         ${this.shown ? tableDrawing(this.shown.table, this.shown.rows, m) : html`<p class="empty">${words.working}</p>`}
         <p class="hint">${words.cruiseDefinition}</p>
-        <p class="cautions">${cautions().join(' ')}</p>
+        <p class="cautions" part="cautions">${cautions().join(' ')}</p>
       </section>
       ${turns.part(
         3,
         () => html`<homeleg-closer-look
           class="below"
+          part="closer"
           .hull=${this.#hull}
           .rows=${this.#rows}
           .columns=${this.#columns}

@@ -28,6 +28,7 @@ export function answerColumn({ trip, maker, measures, announcement, fixWanted, a
   return html`
     <section class="bare" part="answer">
       <homeleg-answer
+        exportparts="verdict"
         .plan=${plan}
         .problems=${problems}
         .measures=${measures}

@@ -146,6 +146,8 @@ export class PlanMaker implements ReactiveController {
     this.problems = result.ok ? [] : result.problems;
     this.plan = result.ok ? result.value : undefined;
     this.settled = true;
+    // Somebody may have come near it since the slower figures were begun.
+    this.#renewCurve();
     this.shifts = [];
     this.#shifting = this.plan && this.#trip && this.#slow?.departuresInSteps(this.#trip, this.#waters, this.plan);
     this.#host.requestUpdate();

@@ -51,11 +51,13 @@ import { Wishes } from './wishes.ts';
  * @slot intro - words of the page before everything else
  * @slot logo - the club's mark, beside the tools and on paper
  * @slot cautions - more cautions, below those that are always shown
+ * @csspart bench - all cards together
  * @csspart tools - units, examples, undo, file
  * @csspart note - what happened, and what could not be had
  * @csspart problem - what the author of the page should mend
  * @csspart card - each card that asks or tells
  * @csspart answer - verdict, reasons and cautions
+ * @csspart verdict - the words of the answer
  * @csspart bar - the fuel or charge as a bar, with its heading
  * @csspart curve - what each speed takes, with its heading
  * @csspart details - figures and assumptions, with their heading
@@ -108,7 +110,7 @@ export class Planner extends PlannerSettings {
     });
     this.#edits = new TripEdits(this.#screen);
     this.#page = new HostSide(this, this.#screen);
-    this.#boat = new MeasuredBoat(this.#screen, this.#cards);
+    this.#boat = new MeasuredBoat(this.#screen, this.#cards, this.#page.problems);
     this.#wishes = new Wishes(this, this.#screen, this.#cards);
     this.addEventListener('keydown', (event) => this.#stepKeys(event));
   }

@@ -14,6 +14,7 @@ import '../conditions-form/conditions-form.ts';
 import type { FillEdited } from '../field/fill-field.ts';
 import '../field/fill-field.ts';
 import '../fuel-bar/fuel-bar.ts';
+import { written } from '../host/written.ts';
 import { tellPage, tellTrip } from '../planner/planner-events.ts';
 import { unusableIn } from '../planner/unusable.ts';
 import { controls } from '../theme/controls.styles.ts';
@@ -43,26 +44,31 @@ const LONGEST = 12 * 3600;
  * @csspart problem - what the author of the page should mend
  * @csspart asks - what is asked
  * @csspart answer - verdict, reasons and cautions
+ * @csspart verdict - the words of the answer
  * @csspart bar - the fuel or charge as a bar
+ * @csspart back - when to be back
+ * @csspart seats - who sits where, with the heading
+ * @csspart note - what nobody has checked
+ * @csspart print - the button that prints it
  */
 export class ReserveCheck extends FormElement {
   static override styles = [tokens, controls, reserveCheckStyles];
 
   /** Units shown: nautical, metric or imperial. */
-  @property() units: UnitSystem = 'metric';
+  @property({ converter: written('metric') }) units: UnitSystem = 'metric';
   /** "light" or "dark"; without it as the page. */
-  @property({ reflect: true }) theme = '';
+  @property({ converter: written(''), reflect: true }) theme = '';
   /** Rules and limits of the desk; they only tighten. */
   @property({ attribute: false }) tighten: Partial<Policy> = {};
 
   /** The boat to begin with: the id of one of the fleet. */
-  @property() boat = '';
+  @property({ converter: written('') }) boat = '';
   /** Address of a fleet file: the desk's boats, routes and waters. Without it they are invented. */
-  @property() fleet = '';
+  @property({ converter: written('') }) fleet = '';
   /** The fleet as an object, in place of `fleet`. */
   @property({ attribute: false }) fleetFile: Fleet | undefined;
   /** A reserve that is always kept: "thirds", "25 %" or "30 min". */
-  @property() reserve = '';
+  @property({ converter: written('') }) reserve = '';
   /** The desk's boats alone, without a fleet; a boat may bring its profile and is then checked as it was measured. */
   @property({ attribute: false }) boats: readonly HireBoat[] = HIRE_BOATS;
 
@@ -226,6 +232,7 @@ export class ReserveCheck extends FormElement {
         <div class="tells">
           <homeleg-answer
             part="answer"
+            exportparts="verdict"
             .plan=${this.#plan}
             .problems=${this.#problems}
             .measures=${measures}
@@ -244,16 +251,16 @@ export class ReserveCheck extends FormElement {
     const allowed = this.#allowed();
     return html`
       <homeleg-fuel-bar part="bar" .plan=${plan} .measures=${measures} .unusable=${unusableIn(trip)}></homeleg-fuel-bar>
-      ${allowed ? html`<p class="back">${words.back(measures.time(allowed))}</p>` : nothing}
-      <h3>${words.seats}</h3>
-      <ul class="seats">
+      ${allowed ? html`<p class="back" part="back">${words.back(measures.time(allowed))}</p>` : nothing}
+      <h3 part="seats">${words.seats}</h3>
+      <ul class="seats" part="seats">
         ${trip.load.items.map((item) => {
           const seat = trip.craft.hull.stations.find((station) => station.id === item.station);
           return html`<li>${measures.show('mass', item.mass)}: ${seat?.label ?? '–'}</li>`;
         })}
       </ul>
-      ${trip.waters ? nothing : html`<p class="hint">${words.noWaters}</p>`}
-      <button type="button" class="print" @click=${this.#printPressed}>${words.print}</button>
+      ${trip.waters ? nothing : html`<p class="hint" part="note">${words.noWaters}</p>`}
+      <button type="button" class="print" part="print" @click=${this.#printPressed}>${words.print}</button>
     `;
   }
 

@@ -12,6 +12,7 @@ import { dataName } from '../words/en-data.ts';
  * @fires {PlanEvent} homeleg-plan - a trip given to this piece was worked out
  * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
  * @csspart answer - the answer with its reasons
+ * @csspart verdict - the words of the answer
  * @csspart cautions - what holds for every answer
  * @csspart problem - what the author of the page should mend
  */
@@ -21,6 +22,7 @@ export class TripResult extends TripPiece {
   protected override shown(trip: Trip) {
     return html`<homeleg-answer
       part="answer"
+      exportparts="verdict"
       .plan=${this.plan}
       .problems=${this.problemsOfTrip}
       .measures=${this.measures}

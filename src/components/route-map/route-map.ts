@@ -37,6 +37,7 @@ import type { Hazard } from './route-lines.ts';
 import { routeMapStyles } from './route-map.styles.ts';
 import { closes, roleOf, waypointNames } from './route-names.ts';
 import { scaleBar } from './scale-bar.ts';
+import { tileTemplate } from './tile-template.ts';
 import { STREET_MAP, savesData, type TileState } from './tiles.ts';
 import { type EditKind, type RouteEdit, reversed } from './waypoint-edits.ts';
 import { WindAndStream } from './wind-and-stream.ts';
@@ -173,7 +174,7 @@ export class RouteMap extends SpeakingElement {
         <p id="map-keys" class="keys">${selected === undefined ? words.mapKeys : words.mapKeysSelected}</p>
         <p id="waypoint-keys" class="keys">${words.waypointKeys}</p>
         ${
-          failed || this.tiles === 'none'
+          failed || this.#noPictures
             ? nothing
             : streetMapButton(this.#tileUrl !== undefined, (shown) => {
                 this.streetMapPressed = shown;
@@ -237,8 +238,13 @@ export class RouteMap extends SpeakingElement {
   }
 
   /** Where map pictures come from, if any are wanted: the page named them, or the user pressed for them. */
+  /** The page wants none; or its address is none of pictures, and no other is asked in its place. */
+  get #noPictures(): boolean {
+    return this.tiles !== '' && !tileTemplate(this.tiles);
+  }
+
   get #tileUrl(): string | undefined {
-    if (this.tiles === 'none') return undefined;
+    if (this.#noPictures) return undefined;
     return (this.streetMapPressed ?? (this.tiles !== '' && !savesData())) ? this.tiles || STREET_MAP : undefined;
   }
 

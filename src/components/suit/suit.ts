@@ -4,11 +4,14 @@ import { ranked, suited } from '../../core/compare/suit.ts';
 import type { Suited, Use } from '../../core/compare/suit-shapes.ts';
 import * as catalogue from '../../core/files/catalogue.ts';
 import type { ChoiceMade } from '../field/choice-field.ts';
+import { HostProblems } from '../host/host-problems.ts';
+import { knowValues } from '../host/known-values.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import '../field/choice-field.ts';
 import { fieldStyles } from '../field/field.styles.ts';
 import type { QuantityTyped } from '../field/quantity-field.ts';
 import '../field/quantity-field.ts';
+import { written } from '../host/written.ts';
 import { InTurns } from '../in-turns.ts';
 import { AfterRest, type GoOn } from '../load-table/after-rest.ts';
 import { pieces } from '../load-table/pieces.ts';
@@ -36,12 +39,16 @@ type Energy = Use['energy'];
 /**
  * @summary From a use (crew, trip, water, speed, what can be carried) the boats, engines, propellers, tanks and
  * batteries that suit it, and why the others fall out.
+ * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
+ * @csspart problem - what the author of the page should mend
+ * @csspart asks - what is asked of the use
+ * @csspart answer - what suits, and the cautions
  */
 export class Suit extends SpeakingElement {
   static override styles = [tokens, controls, fieldStyles, formStyles, belowStyles, suitStyles];
 
   /** Units shown: nautical, metric or imperial. */
-  @property() units: UnitSystem = 'metric';
+  @property({ converter: written('metric') }) units: UnitSystem = 'metric';
 
   @state() private weightsText = '85, 75';
   @state() private gear = 20;
@@ -60,15 +67,21 @@ export class Suit extends SpeakingElement {
   @state() private all: ReadonlySet<string> = new Set();
 
   #measures: Measures = measuresFor('metric', 'en');
+  readonly #problems = new HostProblems(this);
   readonly #later = new AfterRest(this, 120);
   /** The questions, and what was found once it is. */
   readonly #turns = new InTurns(this, () => (this.found ? 6 : 4));
   #asked = '';
   #foundFor: Use | undefined;
 
+  constructor() {
+    super();
+    knowValues(this, this.#problems, { units: UNITS });
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('units') || this.#measures.lang !== this.language) {
-      this.#measures = measuresFor(this.units, this.language);
+      this.#measures = measuresFor(UNITS.includes(this.units) ? this.units : 'metric', this.language);
     }
   }
 
@@ -88,11 +101,12 @@ export class Suit extends SpeakingElement {
     const m = this.#measures;
     const turns = this.#turns;
     return html`
+      ${this.#problems.render()}
       <div class="desk">
-        <form class="asks" @submit=${(event: Event) => event.preventDefault()}>
+        <form class="asks" part="asks" @submit=${(event: Event) => event.preventDefault()}>
           ${this.#who(m)} ${turns.part(1, () => this.#trip(m))} ${turns.part(2, () => [this.#means(m), this.#units(), this.#jump()])}
         </form>
-        <section class="tells below" tabindex="-1">${turns.part(3, () => this.#answer(m))}</section>
+        <section class="tells below" part="answer" tabindex="-1">${turns.part(3, () => this.#answer(m))}</section>
       </div>
     `;
   }

@@ -1,6 +1,8 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { BoatProfile, Run, Trials } from '../../core/trials/shapes.ts';
+import { HostProblems } from '../host/host-problems.ts';
+import { knowValues } from '../host/known-values.ts';
 import { InTurns } from '../in-turns.ts';
 import { SpeakingElement } from '../language/speaking-element.ts';
 import { belowStyles } from '../theme/below.styles.ts';
@@ -26,6 +28,7 @@ import './run-table.ts';
 import type { RowAsked } from './run-table.ts';
 import { sampleProfile } from './sample.ts';
 import './setups-field.ts';
+import { written } from '../host/written.ts';
 import { dataName } from '../words/en-data.ts';
 import type { HelmRun } from './helm-form.ts';
 import type { SheetMade } from './run-sheet.ts';
@@ -50,14 +53,20 @@ const UNITS: readonly UnitSystem[] = ['nautical', 'metric', 'imperial'];
 
 /**
  * @summary Trial runs of a boat: entered, imported, fitted, and kept as a boat profile.
+ * @fires {ProblemEvent} homeleg-problem - an attribute cannot be used
+ * @csspart problem - what the author of the page should mend
+ * @csspart tools - units, undo, examples
+ * @csspart card - each card that asks or tells
+ * @csspart answer - what the runs say of the boat
+ * @csspart profile - the boat as a profile to keep
  */
 export class TrialsBench extends SpeakingElement {
   static override styles = [tokens, controls, belowStyles, trialsStyles];
 
   /** Units shown: nautical, metric or imperial. */
-  @property() units: UnitSystem = 'nautical';
+  @property({ converter: written('nautical') }) units: UnitSystem = 'nautical';
   /** Under which name the device keeps what was entered; "none" keeps nothing. */
-  @property() keep = 'homeleg-trials';
+  @property({ converter: written('homeleg-trials') }) keep = 'homeleg-trials';
 
   @state() private work: Work = firstWork();
   /** What was there before the last change that can be taken back. */
@@ -69,9 +78,15 @@ export class TrialsBench extends SpeakingElement {
   @state() private printing: '' | 'sheet' = '';
 
   readonly #keeper = new WorkKeeper(this, () => (this.keep === 'none' ? undefined : this.keep));
+  readonly #problems = new HostProblems(this);
   readonly #maker = new FitMaker(this);
   readonly #turns = new InTurns(this, () => 6);
   #measures: Measures = measuresFor('nautical', 'en');
+
+  constructor() {
+    super();
+    knowValues(this, this.#problems, { units: UNITS });
+  }
 
   /** The boat with its runs as entered; setting it replaces what is on the screen. */
   get profile(): BoatProfile {
@@ -100,7 +115,7 @@ export class TrialsBench extends SpeakingElement {
     const { trials } = profile;
     const turns = this.#turns;
     return html`<div class="bench ${this.printing}">
-      ${this.#tools()} ${this.#notes()}
+      ${this.#problems.render()} ${this.#tools()} ${this.#notes()}
       ${this.#card('boat', 1, words.boat, dataName(trials.hull.name), () => this.#boat(trials))}
       ${turns.part(1, () => this.#card('runs', 2, words.runs, this.#runsState(trials), () => this.#runs(trials)))}
       ${turns.part(2, () => this.#card('tracks', 3, words.tracks, '', () => this.#tracks(profile)))}
@@ -112,7 +127,7 @@ export class TrialsBench extends SpeakingElement {
   }
 
   #tools() {
-    return html`<div class="tools">
+    return html`<div class="tools" part="tools">
       <label>
         ${words.units}
         <select @change=${(event: Event) => this.#unitsPicked((event.target as HTMLSelectElement).value)}>
@@ -148,6 +163,7 @@ export class TrialsBench extends SpeakingElement {
     const open = this.openCards.has(card);
     return html`<details
       class="card"
+      part="card"
       id=${card}
       ?open=${open}
       @toggle=${(event: Event) => this.#toggled(card, event)}
@@ -264,7 +280,7 @@ export class TrialsBench extends SpeakingElement {
   /** What the runs say stands open, right after them. */
   #found({ usual, trials }: BoatProfile) {
     const { fit } = this.#maker;
-    return html`<section class="found below" id="found">
+    return html`<section class="found below" part="answer" id="found">
       <h2>${words.found}</h2>
       <homeleg-fit-report
         .trials=${trials}
@@ -320,7 +336,7 @@ export class TrialsBench extends SpeakingElement {
 
   #profileSection() {
     const { profile, origins } = this.work;
-    return html`<section class="found below" id="profile">
+    return html`<section class="found below" part="profile" id="profile">
       <h2>${words.profile}</h2>
       <homeleg-profile-card
         .profile=${profile}

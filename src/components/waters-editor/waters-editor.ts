@@ -54,6 +54,12 @@ export type WatersReady = CustomEvent<{ waters: WatersFile | undefined }>;
 /**
  * @summary Draws and checks a file of local waters: land, shoals, zones, landings, stream places and set routes, on a map
  * or in tables.
+ * @csspart tools - beginning, opening, saving, undo
+ * @csspart map - the map to draw on
+ * @csspart chosen - what there is, or what was chosen
+ * @csspart check - what is wrong or odd
+ * @csspart about - who answers for the file, and its days
+ * @csspart try - a trip on these waters
  * @fires {WatersReady} homeleg-waters-ready - the waters as they stand, undefined while they have errors
  */
 export class WatersEditor extends SpeakingElement {
@@ -92,7 +98,7 @@ export class WatersEditor extends SpeakingElement {
     const title = chosen === undefined ? '' : featureTitle(sheet, chosen);
     return html`<div class="bench two">
       ${this.#toolCard()}
-      <div class="card">
+      <div class="card" part="map">
         <homeleg-waters-map
           .waters=${this.#seen.shown}
           .edited=${this.#edited}
@@ -101,10 +107,10 @@ export class WatersEditor extends SpeakingElement {
           @place-tapped=${this.#placeTapped}
         ></homeleg-waters-map>
       </div>
-      <section class="card below" id="chosen" tabindex="-1" aria-label=${title || words.list}>
+      <section class="card below" part="chosen" id="chosen" tabindex="-1" aria-label=${title || words.list}>
         ${this.#turns.part(1, () => (chosen === undefined ? this.#listPart() : this.#formPart(chosen, title)))}
       </section>
-      <section class="card whole below" aria-label=${words.check}>
+      <section class="card whole below" part="check" aria-label=${words.check}>
         <h2>${words.check}</h2>
         ${this.#turns.part(
           1,
@@ -116,7 +122,7 @@ export class WatersEditor extends SpeakingElement {
           ></homeleg-waters-check>`,
         )}
       </section>
-      <section class="card whole below" aria-label=${words.about}>
+      <section class="card whole below" part="about" aria-label=${words.about}>
         <h2>${words.about}</h2>
         ${this.#turns.part(
           2,
@@ -129,14 +135,14 @@ export class WatersEditor extends SpeakingElement {
           ></homeleg-waters-about>`,
         )}
       </section>
-      <section class="card whole below" aria-label=${words.planHere}>
+      <section class="card whole below" part="try" aria-label=${words.planHere}>
         <homeleg-plan-here .waters=${this.#seen.waters}></homeleg-plan-here>
       </section>
     </div>`;
   }
 
   #toolCard() {
-    return html`<section class="card whole" aria-label=${words.tools}>
+    return html`<section class="card whole" part="tools" aria-label=${words.tools}>
       <div class="row" role="group" aria-label=${words.tools}>
         <label class="file">
           ${words.open}

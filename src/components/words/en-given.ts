@@ -7,6 +7,7 @@ export const givenWords = spoken('givenWords', {
   zoom: (given: string) => `“${given}” is not a zoom level. Write a number from 2 to 18.`,
   tiles: (given: string) =>
     `“${given}” is not an address of map pictures. Write one with {z}, {x} and {y} in it, or "none".`,
+  forecast: (given: string) => `“${given}” is not an address of a forecast. Write one with {lat} and {lon} in it.`,
   reserve: (given: string) => `“${given}” is not a reserve rule. Write "thirds", a share such as "25 %", or "30 min".`,
   noBoat: (given: string, known: string) => `There is no boat “${given}”. Known here: ${known}.`,
   noFile: (address: string) => `The file at ${address} could not be loaded.`,
