@@ -50,6 +50,10 @@ export const reserveCheckStyles = css`
     cursor: pointer;
   }
 
+  .asks details > p {
+    margin: 0 12px 12px;
+  }
+
   .back {
     margin: 0;
     font-size: 1.4em;
