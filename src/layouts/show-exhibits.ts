@@ -18,7 +18,10 @@ export function showExhibits(root: ParentNode): void {
 async function start(frame: HTMLElement): Promise<void> {
   const { src, title = '' } = frame.dataset;
   if (src) {
-    frame.replaceChildren(pageIn(src, title));
+    const show = () => frame.replaceChildren(pageIn(src, title));
+    // Pages of others are not kept on the device: until then it stays said that they need a network.
+    if (navigator.onLine) show();
+    else addEventListener('online', show, { once: true });
     return;
   }
   const { tag = '', attributes = '[]', styles = '[]' } = frame.dataset;

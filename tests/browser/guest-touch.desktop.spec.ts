@@ -8,15 +8,16 @@ const trip = JSON.parse(readFileSync('shared/trips/petrol-day.json', 'utf8'));
 const given = `<script type="application/json">${JSON.stringify({ trip })}</script>`;
 const map = (page: Page) => page.getByRole('region', { name: 'Map of the route' });
 const scrolled = (page: Page) => page.evaluate(() => Math.round(scrollY));
-/** Where the first waypoint is on the screen, measured from the map's corner. */
-async function ground(page: Page): Promise<{ x: number; y: number }> {
-  const [pin, frame] = [
-    await map(page)
-      .getByRole('button', { name: /^Waypoint 1 of/ })
-      .boundingBox(),
-    await map(page).boundingBox(),
-  ];
-  return { x: Math.round(pin!.x - frame!.x), y: Math.round(pin!.y - frame!.y) };
+/** Where the first waypoint is on the screen, measured from the map's corner: both at one moment, as the page may scroll. */
+function ground(page: Page): Promise<{ x: number; y: number }> {
+  return map(page).evaluate((frame) => {
+    const pins = [...frame.querySelectorAll('[aria-label]')];
+    const pin = pins
+      .find((one) => one.getAttribute('aria-label')!.startsWith('Waypoint 1 of'))!
+      .getBoundingClientRect();
+    const corner = frame.getBoundingClientRect();
+    return { x: Math.round(pin.x - corner.x), y: Math.round(pin.y - corner.y) };
+  });
 }
 
 async function atMap(page: Page): Promise<{ x: number; y: number }> {

@@ -119,7 +119,10 @@ test('after one visit every page opens with the network cut', async ({ page, con
     if (why !== 'net::ERR_ABORTED') failures.push(`${request.url()} ${why}`);
   });
   page.on('pageerror', (error) => failures.push(String(error)));
-  const paths = builtPages('dist').map(({ path }) => path);
+  // Not the gallery's framed pages, which stand for pages of others.
+  const paths = builtPages('dist')
+    .map(({ path }) => path)
+    .filter((path) => !path.includes('/guests/'));
   expect(paths.length).toBeGreaterThan(18);
   for (const path of paths) {
     await page.goto(new URL(path, site.address).href);
@@ -131,6 +134,23 @@ test('after one visit every page opens with the network cut', async ({ page, con
     await expect.poll(() => page.evaluate(() => document.querySelectorAll('main :not(:defined)').length), path).toBe(0);
   }
   expect(failures).toEqual([]);
+});
+
+test('with the network cut the gallery says of the pages it frames that they need one, and shows them when it is back', async ({
+  page,
+  context,
+  site,
+}) => {
+  await firstVisit(page, site.address);
+  await cutOff(context, site);
+  await page.goto(new URL('/gallery/', site.address).href);
+  const framed = page.locator('[data-src="/guests/club.html"]');
+  await framed.scrollIntoViewIfNeeded();
+  await expect(framed).toContainText('needs JavaScript and, as a page of others, a network');
+  await expect(framed.locator('iframe')).toHaveCount(0);
+  site.back();
+  await context.setOffline(false);
+  await expect(framed.locator('iframe')).toHaveCount(1);
 });
 
 test('with the network cut a trip is planned, its further answers worked out, and the search finds', async ({
@@ -402,7 +422,8 @@ test.describe('a first visit that is cut off leaves nothing half, and the next o
   for (const answers of [0, 1, 3, 9, 40, 150]) {
     test(`after ${answers} files`, async ({ page, context, site }) => {
       site.line.deadAfter(answers);
-      await page.goto(site.address).catch(() => undefined);
+      // A page of which the end never comes is never loaded.
+      await page.goto(site.address, { waitUntil: 'commit' }).catch(() => undefined);
       await expect.poll(() => site.line.dead()).toBe(true);
       site.back();
       await firstVisit(page, site.address);

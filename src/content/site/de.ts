@@ -284,6 +284,7 @@ export const siteTexts: SiteTexts = {
     back: '<a href="/embed/">Selbst auswählen und kopieren</a>',
     snippet: 'Der Schnipsel',
     loading: 'Lädt, sobald es ins Blickfeld kommt, und braucht JavaScript.',
+    framed: 'Lädt, sobald es ins Blickfeld kommt, und braucht JavaScript und, als Seite von anderen, ein Netz.',
     alone: (name: string) => `${name}: die Seite allein`,
     source: 'Die Seite im Rahmen',
     around: 'Der Rahmen auf der Seite ringsum',

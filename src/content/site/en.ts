@@ -283,6 +283,7 @@ export const siteTexts = {
     back: '<a href="/embed/">Choose and copy your own</a>',
     snippet: 'The snippet',
     loading: 'Loads when it comes into view, and needs JavaScript.',
+    framed: 'Loads when it comes into view, and needs JavaScript and, as a page of others, a network.',
     alone: (name: string) => `${name}: the page alone`,
     source: 'The page in the frame',
     around: 'The frame on the page around it',

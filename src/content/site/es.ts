@@ -284,6 +284,7 @@ export const siteTexts: SiteTexts = {
     back: '<a href="/embed/">Elegir y copiar el propio</a>',
     snippet: 'El fragmento',
     loading: 'Se carga cuando llega a la vista, y necesita JavaScript.',
+    framed: 'Se carga cuando llega a la vista, y necesita JavaScript y, como página de otros, la red.',
     alone: (name: string) => `${name}: la página sola`,
     source: 'La página en el marco',
     around: 'El marco en la página que lo rodea',

@@ -284,6 +284,7 @@ export const siteTexts: SiteTexts = {
     back: '<a href="/embed/">Choisir et copier le vôtre</a>',
     snippet: 'L’extrait',
     loading: 'Se charge quand il devient visible, et demande JavaScript.',
+    framed: 'Se charge quand il devient visible, et demande JavaScript et, comme page d’autrui, le réseau.',
     alone: (name: string) => `${name}\u00a0: la page seule`,
     source: 'La page dans le cadre',
     around: 'Le cadre sur la page autour',
