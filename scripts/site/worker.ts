@@ -5,7 +5,7 @@ import { build } from 'vite';
 
 /** Not for readers of the site: elements for other sites, such sites in the gallery, what search engines and README ask for, the worker itself. */
 const LEFT_OUT =
-  /^(embed\/(?!index\.html$)|(\w\w\/)?guests\/|schemas\/)|^(sw\.js|robots\.txt|sitemap\.xml|planner\.png|preview\.png)$/;
+  /^(embed\/(?!index\.html$)|(\w\w\/)?guests\/(?!frames\.js$)|schemas\/)|^(sw\.js|robots\.txt|sitemap\.xml|planner\.png|preview\.png)$/;
 
 /** All files of the built site that a reader may need, with what tells one version from another. */
 export function siteFiles(folder: string) {

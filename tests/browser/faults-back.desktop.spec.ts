@@ -66,5 +66,6 @@ test('a desk that was left shows what another tab did meanwhile, put away whole 
     await other.desk.getByRole('button', { name: 'Note the return' }).press('Enter');
     await expect(other.desk.getByText('No boat is out.')).toBeVisible();
   });
+  await on.show('Boats out');
   await expect(on.desk.getByText('No boat is out.')).toBeVisible();
 });
