@@ -75,3 +75,14 @@ export class DeskPage {
 export function pagesOf(pdf: Buffer): number {
   return pdf.toString('latin1').match(/\/Type\s*\/Page(?![s\w])/g)?.length ?? 0;
 }
+
+/** A desk whose one boat left at nine for two hours. */
+export async function boatOut(page: Page): Promise<DeskPage> {
+  const on = new DeskPage(page);
+  await on.open();
+  await on.setMorning();
+  await on.check();
+  await on.makeSlip();
+  await on.leave();
+  return on;
+}

@@ -1,6 +1,6 @@
 /** Pages that the browser really puts away when another is opened, and brings back whole when somebody goes back. */
 import { test as base, expect, type Page } from '@playwright/test';
-import { DeskPage, MORNING, ZONE } from './desk-page.ts';
+import { boatOut, DeskPage, MORNING, ZONE } from './desk-page.ts';
 import { PlannerPage } from './planner-page.ts';
 
 /** With what the runner forbids a browser otherwise. */
@@ -51,12 +51,7 @@ test('a desk that was left shows what another tab did meanwhile, put away whole 
   context,
 }) => {
   await context.clock.install({ time: MORNING });
-  const on = new DeskPage(page);
-  await on.open();
-  await on.setMorning();
-  await on.check();
-  await on.makeSlip();
-  await on.leave();
+  const on = await boatOut(page);
   await on.show('Boats out (1)');
   const other = new DeskPage(await context.newPage());
   await other.open();

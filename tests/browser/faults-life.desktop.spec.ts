@@ -1,23 +1,12 @@
 /** Clocks that jump, pages put away, frozen or thrown away, and tabs beside each other: nothing entered is lost. */
 import { expect, type Page, test } from '@playwright/test';
-import { DeskPage, MORNING, ZONE } from './desk-page.ts';
+import { boatOut, DeskPage, MORNING, ZONE } from './desk-page.ts';
 import { PlannerPage } from './planner-page.ts';
 
 test.use({ timezoneId: ZONE });
 
 const HOUR = 3_600_000;
 const at = (hours: number) => new Date(MORNING.getTime() + hours * HOUR);
-
-/** A desk whose one boat left at nine for two hours. */
-async function boatOut(page: Page): Promise<DeskPage> {
-  const on = new DeskPage(page);
-  await on.open();
-  await on.setMorning();
-  await on.check();
-  await on.makeSlip();
-  await on.leave();
-  return on;
-}
 
 async function life(page: Page, state: 'frozen' | 'active'): Promise<void> {
   const session = await page.context().newCDPSession(page);
