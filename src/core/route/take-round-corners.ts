@@ -17,6 +17,12 @@ export function levelsOf(clearance: number): number[] {
   return levels;
 }
 
+/** A distance to keep, m, and how far a shore so far off may be simplified. */
+interface Step {
+  readonly level: number;
+  readonly within: number;
+}
+
 /** A place off a corner, and the unit vector there from the corner. */
 export interface Turning extends Place {
   readonly nx: number;
@@ -38,7 +44,7 @@ export function cornersOf(obstacles: Obstacles, part: number, levels: readonly n
     y / ky >= bounds.minY &&
     y / ky <= bounds.maxY;
   // The clearance once coarsely, for open water; then ever finer, wherever the one before finds no room.
-  const steps = [
+  const steps: Step[] = [
     { level: levels[0]!, within: Math.max(levels[0]! * SIMPLER, COARSE) },
     ...levels.map((level) => ({ level, within: (level * SIMPLER) / 2 })),
   ];
@@ -47,13 +53,16 @@ export function cornersOf(obstacles: Obstacles, part: number, levels: readonly n
     // What is barred lies to the left of an outer ring sailed anticlockwise, and of a hole sailed clockwise.
     if (areaOf(shore) > 0 !== (which === 0)) shore.reverse();
     steps.forEach(({ level, within }, step) => {
-      const off = level + within + MARGIN;
       const before = steps[step - 1];
       for (const { corner, directions } of convex(simplified(shore, within))) {
         for (const { x, y, stretch } of directions) {
-          const at = (far: number): Place => ({ x: corner.x + far * stretch * x, y: corner.y + far * stretch * y });
-          if (before && roomAt(obstacles, at(before.level + before.within), before.level) >= before.level) continue;
-          const place = at(off);
+          const at = (off: Step): Place => {
+            const far = (off.level + off.within + MARGIN) * stretch;
+            return { x: corner.x + far * x, y: corner.y + far * y };
+          };
+          const wider = before && at(before);
+          if (wider && known(wider) && roomAt(obstacles, wider, before.level) >= before.level) continue;
+          const place = at({ level, within });
           if (known(place) && roomAt(obstacles, place, level, 'hard') >= level) places.push({ ...place, nx: x, ny: y });
         }
       }

@@ -5,8 +5,10 @@ import { sailedLegs } from '../../../src/core/route/sailed-legs.ts';
 import type { LatLon, Route, ZoneProperties } from '../../../src/core/route/shapes.ts';
 import { splitLegs } from '../../../src/core/route/split-legs.ts';
 import { type RoundTrack, takeRound } from '../../../src/core/route/take-round.ts';
+import { obstaclesOf } from '../../../src/core/route/take-round-obstacles.ts';
 import { drawnLegOf, takeRouteRound } from '../../../src/core/route/take-round-route.ts';
 import { prepareWaters } from '../../../src/core/route/waters.ts';
+import { boxed, type Point } from './made-shores.ts';
 import { box, waters, zone } from './made-waters.ts';
 
 const haven = prepareWaters(
@@ -33,6 +35,21 @@ const made = (...zones: ReturnType<typeof zone>[]) => prepareWaters(waters(zones
 const land: ZoneProperties = { kind: 'land', name: 'Island' };
 const round = (properties = land, radius = 500) =>
   corners(properties, ...Array.from({ length: 360 }, (_, deg): [number, number] => [360 - deg, radius]));
+
+const scale = obstaclesOf(prepareWaters(waters([])), MIDDLE, undefined);
+
+/** A place so many metres east and north of the middle, and islands drawn there. */
+const off = ([x, y]: Point): LatLon => ({ lat: MIDDLE.lat + y / scale.ky, lon: MIDDLE.lon + x / scale.kx });
+function islands(rings: readonly (readonly Point[])[], [west, south, east, north]: [number, number, number, number]) {
+  const [least, most] = [off([west, south]), off([east, north])];
+  const lands = rings.map((ring) =>
+    zone(
+      land,
+      ring.map((point): [number, number] => [off(point).lon, off(point).lat]),
+    ),
+  );
+  return prepareWaters(waters(lands, [least.lon, least.lat, most.lon, most.lat]));
+}
 
 function track(found: ReturnType<typeof takeRound>): RoundTrack {
   if (!found.ok) throw new Error(found.problems[0]!.code);
@@ -96,6 +113,36 @@ describe('takeRound', () => {
     expect(kept).toBeLessThan(34);
     expect(clear).toBe(false);
     expect(distance).toBeLessThan(2300);
+  });
+
+  it('turns in a bent channel of any width in which the clearance fits', () => {
+    for (let wide = 107; wide < 116; wide += 0.1) {
+      const outer: Point[] = [
+        [-2000, wide],
+        [wide, wide],
+        [wide, -2000],
+        [2000, -2000],
+        [2000, 2000],
+        [-2000, 2000],
+      ];
+      const channel = islands([boxed(-2000, -2000, 0, 0), outer], [-3000, -3000, 3000, 3000]);
+      const { distance, clear } = track(
+        takeRound(channel, off([-1000, wide / 2]), off([wide / 2, -1000]), { clearance: 50 }),
+      );
+      expect(clear).toBe(true);
+      expect(distance).toBeLessThan(2150);
+    }
+  });
+
+  it('passes between an island and the end of the known waters at the clearance, where there is so much water', () => {
+    for (const wide of [58, 62, 66, 100]) {
+      const there = islands([boxed(-50, -5000, 50, -wide)], [-3000, -5000, 3000, 0]);
+      const { kept, clear, via } = track(
+        takeRound(there, off([-1000, -wide - 100]), off([1000, -wide - 100]), { clearance: 50 }),
+      );
+      expect([kept, clear]).toEqual([50, true]);
+      for (const { lat } of via) expect(lat).toBeLessThanOrEqual(MIDDLE.lat);
+    }
   });
 
   it('finds no way where land lies right across', () => {
