@@ -51,7 +51,7 @@ export interface SuitTrip {
   readonly probability: number;
   /** Out and home, with the reserve kept, m. */
   readonly range: number;
-  /** Through the water on the longest leg, m/s, and how the boat runs there. */
+  /** Through the water on the way out, m/s, and how the boat runs there. */
   readonly speed: number;
   readonly planing: boolean;
   readonly time: number;

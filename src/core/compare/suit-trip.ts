@@ -15,9 +15,8 @@ export function windFor(waveHeight: number): number {
   for (let force = 1; force < BEAUFORT.length; force++) {
     const [low, high] = [BEAUFORT[force - 1]!.probableWave, BEAUFORT[force]!.probableWave];
     if (waveHeight > high) continue;
-    const share = high > low ? (waveHeight - low) / (high - low) : 1;
     const [from, to] = [force === 1 ? 0 : beaufortMiddle(force - 1), beaufortMiddle(force)];
-    return from + Math.max(share, 0) * (to - from);
+    return from + ((waveHeight - low) / (high - low)) * (to - from);
   }
   return beaufortMiddle(12);
 }
@@ -59,7 +58,7 @@ const CALMER = 0.1;
 export function planOfUse(craft: Craft, use: Use): { readonly trip: SuitTrip; readonly reasons: readonly Reason[] } {
   const plan = planned(craft, use);
   let reasons = seriousOf(plan);
-  for (let step = 0; reasons.length === 0 && step * CALMER < use.waveHeight - 1e-9; step++) {
+  for (let step = 0; reasons.length === 0 && step * CALMER < use.waveHeight; step++) {
     reasons = seriousOf(planned(craft, { ...use, waveHeight: step * CALMER }));
   }
   return { trip: figuresOf(plan), reasons };
@@ -76,7 +75,8 @@ function seriousOf({ reasons }: Plan): readonly Reason[] {
 }
 
 function figuresOf(plan: Plan): SuitTrip {
-  const longest = plan.legs.reduce((a, b) => (b.distance > a.distance ? b : a));
+  // The way out; the way home is as long.
+  const out = plan.legs[0]!;
   return {
     store: plan.store,
     usable: plan.usable,
@@ -85,8 +85,8 @@ function figuresOf(plan: Plan): SuitTrip {
     left: plan.left,
     probability: plan.probability,
     range: plan.range.outAndHome,
-    speed: longest.speedThroughWater,
-    planing: longest.regime === 'planing',
+    speed: out.speedThroughWater,
+    planing: out.regime === 'planing',
     time: plan.time,
   };
 }

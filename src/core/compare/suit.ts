@@ -1,4 +1,4 @@
-import type { Craft, Drive, Hull, Store } from '../craft/shapes.ts';
+import type { Craft, Drive, Hull, Plate, Store } from '../craft/shapes.ts';
 import { PLANING_FROUDE, speedAtFroude } from '../curve/hump.ts';
 import { fuelMass } from '../drive/tank.ts';
 import { INCH } from '../units/convert.ts';
@@ -29,7 +29,7 @@ export function* suited(use: Use, catalogue: Catalogue): Generator<Suited> {
     for (const { id: engineId, drive: short } of catalogue.engines) {
       if (use.energy !== 'either' && use.energy !== short.kind) continue;
       const drive = hull.transomHeight === undefined ? short : withShaft(short, shaftFor(hull.transomHeight));
-      yield bestOf({ hullId, engineId, hull, drive }, use, catalogue);
+      yield bestOf({ hullId, engineId, hull, drive, plate: typicalPlate }, use, catalogue);
     }
   }
 }
@@ -48,6 +48,7 @@ interface Pair {
   readonly engineId: string;
   readonly hull: Hull;
   readonly drive: Drive;
+  readonly plate: Plate;
 }
 
 function bestOf(pair: Pair, use: Use, catalogue: Catalogue): Suited {
@@ -97,24 +98,21 @@ function bestOf(pair: Pair, use: Use, catalogue: Catalogue): Suited {
 }
 
 /** What no tank or battery mends. */
-function pairReasons({ hull, drive }: Pair, use: Use): readonly SuitReason[] {
+function pairReasons({ hull, drive, plate }: Pair, use: Use): readonly SuitReason[] {
   const reasons: SuitReason[] = [];
   const seats = hull.stations.filter(({ use: kind }) => kind === 'seat' || kind === 'helm').length;
-  const { plate } = hull;
-  if (plate && plate !== 'none') {
-    const hold = (
-      code: 'over-plate-persons' | 'over-plate-power' | 'over-plate-engine-mass',
-      measure: 'count' | 'power' | 'mass',
-      value: number,
-      limit: number | undefined,
-    ) => {
-      if (limit === undefined || value <= limit) return;
-      reasons.push({ kind: 'plan', reason: { code, level: 'no-go', measure, value, limit } });
-    };
-    hold('over-plate-persons', 'count', use.crew.length, plate.persons);
-    hold('over-plate-power', 'power', drive.ratedPower, plate.maxPower);
-    hold('over-plate-engine-mass', 'mass', drive.mass, plate.maxEngineMass);
-  }
+  const hold = (
+    code: 'over-plate-persons' | 'over-plate-power' | 'over-plate-engine-mass',
+    measure: 'count' | 'power' | 'mass',
+    value: number,
+    limit: number | undefined,
+  ) => {
+    if (limit === undefined || value <= limit) return;
+    reasons.push({ kind: 'plan', reason: { code, level: 'no-go', measure, value, limit } });
+  };
+  hold('over-plate-persons', 'count', use.crew.length, plate.persons);
+  hold('over-plate-power', 'power', drive.ratedPower, plate.maxPower);
+  hold('over-plate-engine-mass', 'mass', drive.mass, plate.maxEngineMass);
   if (use.crew.length > seats) reasons.push({ kind: 'seats', value: use.crew.length, limit: seats });
   // Everybody carries the hull, one person the engine.
   const hullOver = carryReason('hull', hull.mass / use.crew.length, use.carry);
@@ -151,7 +149,6 @@ function pitchFor(craft: Craft, use: Use): number {
 }
 
 function repitched(craft: Craft, change: number): Craft {
-  if (change === 0) return craft;
   const { propeller } = craft.drive;
   return { ...craft, drive: { ...craft.drive, propeller: { ...propeller, pitch: propeller.pitch + change } } };
 }
