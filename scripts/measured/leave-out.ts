@@ -1,7 +1,7 @@
 import type { Craft } from '../../src/core/craft/shapes.ts';
 import { boatOf } from '../../src/core/curve/boat.ts';
 import { lognormalBand } from '../../src/core/curve/curve.ts';
-import { SPREADS, varianceOf } from '../../src/core/curve/factors.ts';
+import { logSpread, SPREADS, varianceOf } from '../../src/core/curve/factors.ts';
 import type { Band } from '../../src/core/curve/shapes.ts';
 import { lcgSlope, steady, writeGradient } from '../../src/core/curve/steady.ts';
 import { calibrated } from '../../src/core/trials/calibrated.ts';
@@ -138,7 +138,7 @@ function flowOf(craft: Craft, trials: Trials, speed: number): Band {
   writeGradient(boat, now, lcgSlope(boat, afloat, speed, now.hull), gradient);
   // What the meter reads; a battery loses a little more inside.
   const flow = now.drive.flow;
-  return lognormalBand(flow, Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow);
+  return lognormalBand(flow, logSpread(Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow));
 }
 
 function rounded(value: number): number {

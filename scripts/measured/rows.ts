@@ -1,7 +1,7 @@
 import type { Craft, Drive } from '../../src/core/craft/shapes.ts';
 import type { Afloat, Boat } from '../../src/core/curve/boat.ts';
 import { curve, lognormalBand } from '../../src/core/curve/curve.ts';
-import { priorDeviations } from '../../src/core/curve/factors.ts';
+import { logSpread, priorDeviations } from '../../src/core/curve/factors.ts';
 import { PLANING_FROUDE } from '../../src/core/curve/hump.ts';
 import { CALM, lcgSlope, resistanceDeviation, steady } from '../../src/core/curve/steady.ts';
 import { fuelFlow, fuelLaw } from '../../src/core/drive/petrol.ts';
@@ -85,7 +85,7 @@ function spreadOf(craft: Craft, figure: (boat: Boat) => number): Figure {
     const slope = (figure(unmeasured(craft, factor, step)) - figure(unmeasured(craft, factor, -step))) / (2 * step);
     variance += (slope * deviation) ** 2;
   });
-  const { low, high } = lognormalBand(predicted, Math.sqrt(variance) / predicted);
+  const { low, high } = lognormalBand(predicted, logSpread(Math.sqrt(variance) / predicted));
   return { predicted, low, high };
 }
 

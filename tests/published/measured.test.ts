@@ -8,7 +8,7 @@ import published from '../../shared/checks/published-table.json' with { type: 'j
 
 // Measurements of magazines, makers and owners (measured-checks.json names each), on boats of which much had to be
 // assumed (measured-boats.json). No most likely figure of the method was fitted to them; the spread of displacement
-// resistance was set to cover them.
+// resistance, and of what electric motors draw at any load, was set to cover them.
 const rows = measuredRows();
 const found = measuredDocument();
 
@@ -120,6 +120,30 @@ describe('boats that somebody measured', () => {
   });
 });
 
+describe('electric motors with next to nothing to do', () => {
+  it('differ by three quarters below a tenth of their rated input, which 3 % of rated power more or less covers', () => {
+    const rated: Readonly<Record<string, number>> = { 'E-pod': 1000, 'E-pram': 1000, 'E-row': 2000 };
+    const idling = rows.filter(
+      ({ check, what, measured }) => what.startsWith('power in at') && measured <= rated[check]! / 10,
+    );
+    const motors = [...new Set(idling.map(({ check }) => check))];
+    expect(motors).toHaveLength(3);
+    const meanSquare = (of: (row: MeasuredRow) => number) => {
+      const squares = motors.map((motor) => {
+        const found = idling.filter(({ check }) => check === motor).map(of);
+        return (found.reduce((sum, one) => sum + one, 0) / found.length) ** 2;
+      });
+      return Math.sqrt(squares.reduce((sum, one) => sum + one, 0) / squares.length);
+    };
+    const differ = meanSquare(({ error }) => Math.log1p(error));
+    const allowed = meanSquare(({ high, predicted }) => Math.log(high! / predicted) / 1.2816);
+    expect(differ).toBeGreaterThan(0.7);
+    expect(differ).toBeLessThan(allowed);
+    // Not wider than the motors make it, by much.
+    expect(allowed).toBeLessThan(1.25 * differ);
+  });
+});
+
 describe('trips that the measured curve makes safe, and ones it makes unsafe', () => {
   const { usefulness } = found;
   const slower = usefulness.filter(({ at }) => at === 'measured speeds');
@@ -129,31 +153,24 @@ describe('trips that the measured curve makes safe, and ones it makes unsafe', (
 
   const longest = (check: string) => found.longestGo.find((one) => one.check === check)!;
 
-  it('are never greener than the truth on seven boats of nine: no trip that breaks the reserve gets a go', () => {
+  it('are never greener than the truth on eight boats of nine: no trip that breaks the reserve gets a go', () => {
     for (const { check, most } of found.longestGo) {
-      if (check !== 'E-row' && check !== 'E-pod') expect(most, check).toBeLessThanOrEqual(1);
+      if (check !== 'E-pod') expect(most, check).toBeLessThanOrEqual(1);
     }
     for (const { check, unsafe } of usefulness) {
-      if (check !== 'E-row' && check !== 'E-pod') expect(unsafe.go, check).toBe(0);
+      if (check !== 'E-pod') expect(unsafe.go, check).toBe(0);
     }
   });
 
-  it('fall short on the eighth, a rowing boat with a motor: at one speed a go takes up to a twentieth too much', () => {
-    const row = usefulness.find(({ check }) => check === 'E-row')!;
-    expect(row.unsafe.trips).toBe(42);
-    expect(row.unsafe.go).toBe(1);
-    expect(longest('E-row').most).toBeGreaterThan(1);
-    expect(longest('E-row').most).toBeLessThan(1.05);
-    expect(longest('E-row').mostAt).toBe(1.9);
-    // Past its hull speed it is never a go at all.
+  it('are never a go of a rowing boat with a motor past its hull speed', () => {
     expect(longest('E-row').least).toBe(0);
   });
 
-  it('fall short on the ninth, whose chart a competitor drew: 35 of 72 unsafe trips get a go', () => {
+  it('fall short on the ninth, whose chart a competitor drew: 24 of 72 unsafe trips get a go', () => {
     const pod = usefulness.find(({ check }) => check === 'E-pod')!;
     expect(pod.unsafe.trips).toBe(72);
     expect(pod.unsafe.go).toBeGreaterThan(0);
-    expect(pod.unsafe.go).toBeLessThanOrEqual(35);
+    expect(pod.unsafe.go).toBeLessThanOrEqual(24);
   });
 
   it('say yes early enough to be of use: with petrol to trips of half of what they may take', () => {
@@ -168,11 +185,11 @@ describe('trips that the measured curve makes safe, and ones it makes unsafe', (
     expect(sum(petrol, ({ safe }) => safe.go) / sum(petrol, ({ safe }) => safe.trips)).toBeGreaterThan(0.8);
   });
 
-  it('falls short with a small electric motor: a third to half of the safe ones, the rest is in doubt', () => {
+  it('falls short with a small electric motor that nobody measured: one in five to two in five of the safe ones', () => {
     for (const id of ['E-pram', 'E-row']) {
       const { safe } = usefulness.find(({ check }) => check === id)!;
-      expect(safe.go / safe.trips).toBeGreaterThan(0.3);
-      expect(safe.go / safe.trips).toBeLessThan(0.5);
+      expect(safe.go / safe.trips).toBeGreaterThan(0.18);
+      expect(safe.go / safe.trips).toBeLessThan(0.4);
     }
   });
 
@@ -202,16 +219,15 @@ describe('a consumption that the calibration had not seen', () => {
     expect(inside).toBeGreaterThanOrEqual(12);
   });
 
-  it('falls short over all boats: in the band 27 of 43 times, where four of five are meant', () => {
+  it('lies in the band 34 of 43 times over all boats, where four of five are meant', () => {
     const { inside, figures } = all('all others');
     expect(figures).toBe(43);
-    expect(inside).toBeGreaterThanOrEqual(27);
-    expect(inside / figures).toBeLessThan(0.8);
+    expect(inside).toBeGreaterThanOrEqual(34);
   });
 
-  it('falls short from one half of the speeds to the other: in the band 17 of 27 times', () => {
+  it('falls short from one half of the speeds to the other: in the band 20 of 27 times', () => {
     const halves = [all('slower half'), all('faster half')];
-    expect(halves[0]!.inside + halves[1]!.inside).toBeGreaterThanOrEqual(17);
+    expect(halves[0]!.inside + halves[1]!.inside).toBeGreaterThanOrEqual(20);
     expect(halves[0]!.figures + halves[1]!.figures).toBe(27);
   });
 });
@@ -235,7 +251,7 @@ describe('1,800 seeded trips of the measured boats, judged by what was measured'
     expect(electric.unsafe.go).toBe(0);
     const pod = of('E-pod', 'not measured').unsafe;
     expect(pod.go).toBeGreaterThan(0);
-    expect(pod.go).toBeLessThanOrEqual(25);
+    expect(pod.go).toBeLessThanOrEqual(11);
   });
 
   it('gets a go for three of five safe ones with petrol, and for all that leave half of it', () => {
@@ -244,27 +260,23 @@ describe('1,800 seeded trips of the measured boats, judged by what was measured'
     expect(petrol.bins[1]!.go / petrol.bins[1]!.trips).toBeGreaterThan(0.8);
   });
 
-  it('falls short with a small electric motor that nobody measured: a quarter of the safe ones', () => {
-    expect(electric.safe.go / electric.safe.trips).toBeGreaterThan(0.25);
-    expect(electric.safe.go / electric.safe.trips).toBeLessThan(0.4);
+  it('falls short with a small electric motor that nobody measured: one in five of the safe ones', () => {
+    expect(electric.safe.go / electric.safe.trips).toBeGreaterThan(0.19);
+    expect(electric.safe.go / electric.safe.trips).toBeLessThan(0.3);
   });
 
-  it('gets a go for more safe ones where other speeds of the boat were read: a tenth with petrol, half again with electric motors', () => {
+  it('gets a go for more safe ones where other speeds of the boat were read: a tenth with petrol, twice as many with electric motors', () => {
     const [fuel, charge] = [of('P-4.4-40', 'calibrated').safe, of('E-row', 'calibrated').safe];
     expect(fuel.go / petrol.safe.go).toBeGreaterThan(1.1);
-    expect(charge.go / electric.safe.go).toBeGreaterThan(1.5);
+    expect(charge.go / electric.safe.go).toBeGreaterThan(1.9);
   });
 
-  it('falls short there: at a speed that was not tried, 1 of 501 unsafe ones with petrol and 6 of 182 with a motor get a go', () => {
-    for (const [boat, share] of [
-      ['P-4.4-40', 0.003],
-      ['E-row', 0.035],
-    ] as const) {
-      const { go, trips } = of(boat, 'calibrated').unsafe;
-      expect(go).toBeGreaterThan(0);
-      expect(go / trips).toBeLessThan(share);
-    }
-    expect(of('E-pod', 'calibrated').unsafe.go).toBeLessThanOrEqual(17);
+  it('gets none for an unsafe one with a motor there, and falls short with petrol: 1 of 501 gets a go', () => {
+    expect(of('E-row', 'calibrated').unsafe.go).toBe(0);
+    const { go, trips } = of('P-4.4-40', 'calibrated').unsafe;
+    expect(go).toBeGreaterThan(0);
+    expect(go / trips).toBeLessThan(0.003);
+    expect(of('E-pod', 'calibrated').unsafe.go).toBeLessThanOrEqual(4);
   });
 });
 
@@ -283,7 +295,7 @@ describe('how often the measured figure lies in the band', () => {
   it('is no better than that of consumption alone, over nine boats', () => {
     expect(share('consumption, not measured').boats).toBe(9);
     expect(share('consumption, not measured').share).toBeGreaterThan(0.7);
-    expect(share('consumption, calibrated').share).toBeGreaterThan(0.6);
+    expect(share('consumption, calibrated').share).toBeGreaterThan(0.75);
   });
 
   it('holds for four boats of five at displacement speed when the doubt comes from the other four', () => {

@@ -1,5 +1,5 @@
 import { lognormalBand } from '../curve/curve.ts';
-import { SPREADS, varianceOf } from '../curve/factors.ts';
+import { logSpread, SPREADS, varianceOf } from '../curve/factors.ts';
 import { marginOf } from '../curve/hump.ts';
 import type { Band, Regime } from '../curve/shapes.ts';
 import { lcgSlope, type Steady, steady, writeGradient } from '../curve/steady.ts';
@@ -29,7 +29,7 @@ export function atSpeed({ boat, afloat, usable }: Loaded, speed: number): AtSpee
   const now = steady(boat, afloat, speed);
   const gradient = new Float64Array(SPREADS);
   writeGradient(boat, now, lcgSlope(boat, afloat, speed, now.hull), gradient);
-  const spread = Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow;
+  const spread = logSpread(Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow);
   const flow = lognormalBand(now.flow, spread);
   const per = (side: keyof Band) => flow[side] / speed;
   const range = (share: number): Band => ({

@@ -1,7 +1,7 @@
 import { drivePoint, idleFlow } from '../drive/demand.ts';
 import { regime } from '../hull/regime.ts';
 import type { Afloat, Boat } from './boat.ts';
-import { SPREADS, varianceOf } from './factors.ts';
+import { logSpread, SPREADS, varianceOf } from './factors.ts';
 import { batteryMargin, humpOf, marginOf } from './hump.ts';
 import type { Band, BestSpeed, Curve, CurvePoint } from './shapes.ts';
 import { CALM, lcgSlope, resistanceDeviation, steady, type Weather, writeGradient } from './steady.ts';
@@ -29,7 +29,7 @@ export function curve(boat: Boat, afloat: Afloat, usable: number, weather: Weath
     const now = steady(boat, afloat, speed, weather);
     const slope = lcgSlope(boat, afloat, speed, now.hull);
     writeGradient(boat, now, slope, gradient);
-    const spread = now.flow > 0 ? Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow : 0;
+    const spread = now.flow > 0 ? logSpread(Math.sqrt(varianceOf(gradient, boat.factors.covariance)) / now.flow) : 0;
     const flow = lognormalBand(now.flow, spread);
     points.push({
       speed,

@@ -22,6 +22,19 @@ const FAR_SPREAD = 0.25;
 /** Beyond a fifth more or less than was tried, half of that. */
 const FAR = 0.2;
 
+/** As many runs as the usual spread weighs against a boat's own (our judgement). */
+const USUAL_RUNS = 4;
+
+/**
+ * What a fit leaves open of consumption among the runs: the usual, and more where this boat's runs lie farther from their
+ * own curve. `missed` are logarithms of measured over fitted, `freeShare` the share of them that settled no factor.
+ */
+export function spreadAmong(missed: readonly number[], freeShare: number): number {
+  const own = missed.reduce((sum, log) => sum + log * log, 0);
+  const pooled = (USUAL_RUNS * TRIED_SPREAD ** 2 + own) / (USUAL_RUNS + missed.length * freeShare);
+  return Math.max(Math.sqrt(pooled), TRIED_SPREAD);
+}
+
 export function measuredForm({ tried, formSpread = TRIED_SPREAD }: Calibration): FormSpread {
   return {
     tried: formSpread,

@@ -1,6 +1,5 @@
 import type { Calibration, Craft, Drive } from '../craft/shapes.ts';
 import { FACTORS, PRIOR_MEANS, priorDeviations, RATING_SPREAD } from '../curve/factors.ts';
-import { TRIED_SPREAD } from '../curve/form-spread.ts';
 import type { Fit } from './fit-shapes.ts';
 import { engineKey } from './parameters.ts';
 import type { Trials } from './shapes.ts';
@@ -35,7 +34,7 @@ export function calibrationFor(trials: Trials, fit: Fit, drive: Drive, asOf?: st
     ),
     runs: fit.counted,
     ...(fit.tried && { tried: fit.tried }),
-    formSpread: Math.hypot(TRIED_SPREAD, ageSpread(fit.lastDay, asOf)),
+    formSpread: Math.hypot(fit.formSpread, ageSpread(fit.lastDay, asOf)),
     power: power
       ? { factor: Math.exp(power.value), deviation: power.deviation }
       : { factor: 1, deviation: RATING_SPREAD },

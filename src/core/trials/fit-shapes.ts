@@ -59,6 +59,8 @@ export interface Fit {
   readonly limits: readonly FitLimit[];
   /** Root mean square of the standard residuals that count; about 1 when the boat behaves as the model. */
   readonly scatter: number;
+  /** What the form of the model leaves open of consumption among the runs, relative. */
+  readonly formSpread: number;
   /** How many runs and refills count. */
   readonly counted: number;
   /** Of those that count: kg and m/s. Undefined when none counts. */

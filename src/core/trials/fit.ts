@@ -1,5 +1,6 @@
 import type { Matrix } from 'ml-matrix';
 import type { Boat } from '../curve/boat.ts';
+import { spreadAmong } from '../curve/form-spread.ts';
 import { standardsWithout } from './contradictions.ts';
 import type { FactorFound, Fit, FitLimit, Held, RunFound } from './fit-shapes.ts';
 import { boatWith, type Parameters, parametersOf } from './parameters.ts';
@@ -58,7 +59,7 @@ export function fitTrials(trials: Trials): Fitted {
     aside.map((why) => why === undefined),
   );
   const counts = reads.map((_, i) => aside[i] === undefined && !contradicting.has(i));
-  const { scatter, inflation } = scatterOf(solved, counts);
+  const { scatter, inflation, freeShare } = scatterOf(solved, counts);
   const whitened = inverseOf(solved.curvature).mul(inflation);
   const standards = standardsWithout(solved, counts.map(Number));
   const fitted = logsAt(solved.values);
@@ -98,6 +99,9 @@ export function fitTrials(trials: Trials): Fitted {
     .sort()
     .at(-1);
   const tried = triedBy(counted);
+  const missed = runs.flatMap(({ setAside, consumed }) =>
+    consumed && !setAside ? [Math.log(consumed.measured / consumed.fitted)] : [],
+  );
   return {
     factors,
     covariance: covarianceIn(parameters, whitened),
@@ -110,6 +114,7 @@ export function fitTrials(trials: Trials): Fitted {
       disagree.map((i) => reads[i]!.id),
     ),
     scatter,
+    formSpread: spreadAmong(missed, freeShare),
     counted: counted.length,
     ...(tried && { tried }),
     ...(lastDay && { lastDay }),
@@ -205,7 +210,14 @@ function indexesWhere(values: readonly number[], test: (value: number, index: nu
  * Root mean square of the residuals that count, over the degrees of freedom the fit leaves; the covariance grows with
  * it where it is more than chance explains (95 %, chi-square by the Wilson-Hilferty approximation).
  */
-function scatterOf({ rows, curvature }: Solved, counts: readonly boolean[]): { scatter: number; inflation: number } {
+interface Scatter {
+  readonly scatter: number;
+  readonly inflation: number;
+  /** Of the readings, what they have left once the parameters are settled. */
+  readonly freeShare: number;
+}
+
+function scatterOf({ rows, curvature }: Solved, counts: readonly boolean[]): Scatter {
   let sum = 0;
   let readings = 0;
   rows.forEach(({ residuals }, i) => {
@@ -213,12 +225,13 @@ function scatterOf({ rows, curvature }: Solved, counts: readonly boolean[]): { s
     for (const residual of residuals) sum += residual * residual;
     readings += residuals.length;
   });
-  if (readings === 0) return { scatter: 0, inflation: 1 };
+  if (readings === 0) return { scatter: 0, inflation: 1, freeShare: 0 };
   // Parameters that the readings, not the priors, settle.
   const settled = curvature.rows - inverseOf(curvature).trace();
+  const freeShare = Math.max(1 - settled / readings, 0);
   const free = Math.max(readings - settled, 1);
   const limit = free * (1 - 2 / (9 * free) + 1.645 * Math.sqrt(2 / (9 * free))) ** 3;
-  return { scatter: Math.sqrt(sum / free), inflation: sum > limit ? sum / free : 1 };
+  return { scatter: Math.sqrt(sum / free), inflation: sum > limit ? sum / free : 1, freeShare };
 }
 
 function factorsFound({ list }: Parameters, { values, atBound }: Solved, whitened: Matrix): FactorFound[] {

@@ -3,11 +3,10 @@ import { towResistance, towSpeedCap } from '../hull/tow.ts';
 import { balance } from '../load/balance.ts';
 import { oneForceMore } from '../water/beaufort.ts';
 import { AS_PLANNED } from './afloat-in.ts';
-import { needAt } from './need.ts';
 import { type Run, sail } from './sail.ts';
 import type { Scenario } from './scenario.ts';
 import type { Amount, Verdict } from './shapes.ts';
-import { needOf, withGauge } from './spread.ts';
+import { needOf, needWithGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
 import { strongestTold } from './wind-law.ts';
 import { wayIsClear } from './yielded-speed.ts';
@@ -95,7 +94,7 @@ function answer({ prepared, fuel }: Standing, mishap: Mishap, scenario: Scenario
   const lost = (more.lost ?? 0) * run.manoeuvringFlow;
   const need = run.possible ? run.need + lost : Infinity;
   const worst = run.possible
-    ? needAt(withGauge(prepared, run, needOf(prepared, run, fuel.spread), usable), 0.95) + lost
+    ? needWithGauge(prepared, run, needOf(prepared, run, fuel.spread), { usable, p: 0.95 }) + lost
     : Infinity;
   const left = usable - need;
   const dry = usable - worst;

@@ -1,11 +1,11 @@
 import { AS_PLANNED, type Tweak } from './afloat-in.ts';
-import { type Need, needAt } from './need.ts';
+import type { Need } from './need.ts';
 import { type Prepared, scenariosOf, type WhatIf } from './prepare.ts';
 import { strictestReserve } from './reserve.ts';
 import { type Run, type Sailed, sail } from './sail.ts';
 import type { Scenario } from './scenario.ts';
 import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
-import { factorSpread, needOf, withGauge } from './spread.ts';
+import { factorSpread, needOf, needWithGauge } from './spread.ts';
 import { wayIsClear } from './yielded-speed.ts';
 
 /** What fuel or charge alone says of a trip. */
@@ -82,7 +82,7 @@ export function shownVerdict(prepared: Prepared, shown: readonly Scenario[], que
   const need = needOf(prepared, run, spread);
   const usable = prepared.usable(run.scenario);
   const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow(run));
-  const need90 = needAt(withGauge(prepared, run, need, usable), 0.9);
+  const need90 = needWithGauge(prepared, run, need, { usable, p: 0.9 });
   const slowest = Math.max(...runs.map(({ time }) => time));
   const slowed = runs
     .filter((other) => other !== run && run.scenario.unslowed && !other.scenario.unslowed)
@@ -125,8 +125,9 @@ export function worst(
     const run = sail(prepared, scenario, tweak, { yielding: true, clear, like: scenario.unslowed ? undefined : like });
     if (!scenario.unslowed) like ??= run;
     const badUsable = prepared.usable(scenario);
-    const needed = run.possible ? withGauge(prepared, run, needOf(prepared, run, spread), badUsable) : undefined;
-    const need = needed ? needAt(needed, 0.95) : Infinity;
+    const need = run.possible
+      ? needWithGauge(prepared, run, needOf(prepared, run, spread), { usable: badUsable, p: 0.95 })
+      : Infinity;
     const left = badUsable - need;
     if (!found || left < found.badCase.left) {
       found = { badCase: { kinds: scenario.kinds, need, left, time: run.time }, badRun: run, badUsable };

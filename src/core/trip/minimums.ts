@@ -1,8 +1,7 @@
 import type { LatLon } from '../route/shapes.ts';
-import { needAt } from './need.ts';
 import type { Run } from './sail.ts';
 import type { Amount } from './shapes.ts';
-import { withGauge } from './spread.ts';
+import { needWithGauge } from './spread.ts';
 import type { Standing } from './standing.ts';
 import { easiestBack, wayBack } from './turn-back.ts';
 
@@ -36,8 +35,7 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
   const { run, usable, reserve } = fuel;
   if (!run.possible) return [];
   const { trip } = prepared;
-  const spread = withGauge(prepared, run, fuel.need, usable);
-  const doubt = Math.max(needAt(spread, 0.95) / run.need, 1);
+  const doubt = Math.max(needWithGauge(prepared, run, fuel.need, { usable, p: 0.95 }) / run.need, 1);
   const keeping = (need: number): number => Math.max(need + reserve, need * doubt);
   const { mirrored, walked, stretches } = wayBack(prepared, run);
   const { varies } = prepared.around;

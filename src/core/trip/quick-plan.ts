@@ -8,11 +8,11 @@ import { judgeLight } from './judge-light.ts';
 import { judgePlaces } from './judge-places.ts';
 import { judgeWater } from './judge-water.ts';
 import { legPlans } from './leg-plans.ts';
-import { needAt, probabilityWithin } from './need.ts';
+import { probabilityWithin } from './need.ts';
 import { ranges } from './ranges.ts';
 import { ordered, verdictOf } from './reasons.ts';
 import type { Plan, Trip } from './shapes.ts';
-import { usableDeviation, withGauge } from './spread.ts';
+import { needWithGauge, usableDeviation } from './spread.ts';
 import { type Standing, standingOf } from './standing.ts';
 import { turnPoints } from './turn-back.ts';
 
@@ -38,9 +38,9 @@ export function quickPlan(trip: Trip, waters: Waters | undefined, use?: number):
 export function planFrom(standing: Standing, { filled, easierSpeed }: SlowFigures = {}): Plan {
   const { prepared, fuel, balance, floats, asked, climb } = standing;
   const { run, usable, reserve } = fuel;
-  const spread = withGauge(prepared, run, fuel.need, usable);
-  const low = Math.min(needAt(spread, 0.1), run.need);
-  const high = Math.max(needAt(spread, 0.9), run.need);
+  const needTo = (p: 0.1 | 0.9 | 0.95): number => needWithGauge(prepared, run, fuel.need, { usable, p });
+  const low = Math.min(needTo(0.1), run.need);
+  const high = Math.max(needTo(0.9), run.need);
   const turns = run.possible ? turnPoints(prepared, run, usable - reserve) : undefined;
   const reasons = ordered([
     ...judgeFuel(fuel, fixesOf(prepared.full, fuel, filled, easierSpeed)),
@@ -58,7 +58,7 @@ export function planFrom(standing: Standing, { filled, easierSpeed }: SlowFigure
     reserve,
     reserveRule: fuel.rule,
     need: { low, median: run.need, high },
-    need95: needAt(spread, 0.95),
+    need95: needTo(0.95),
     needOut: run.needOut,
     needHome: run.needHome,
     manoeuvring: run.manoeuvring,

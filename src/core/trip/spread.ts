@@ -1,7 +1,7 @@
-import { varianceOf } from '../curve/factors.ts';
+import { logSpread, varianceOf } from '../curve/factors.ts';
 import type { Tweak } from './afloat-in.ts';
 import { Level } from './level.ts';
-import { type Need, NODES } from './need.ts';
+import { type Need, NODES, needAt } from './need.ts';
 import { needGradient } from './need-gradient.ts';
 import type { Prepared } from './prepare.ts';
 import type { Run } from './sail.ts';
@@ -92,7 +92,7 @@ export function spreadsOf(
 export function factorSpread(prepared: Prepared, run: Run, tweak: Tweak): number {
   if (!run.possible || run.need <= 0) return 0;
   const deviation = Math.sqrt(varianceOf(needGradient(prepared, run, tweak), prepared.covariance));
-  return (deviation / run.used) * unsureShare(run);
+  return logSpread(deviation / run.used) * unsureShare(run);
 }
 
 /** Standard deviation of the usable amount, in its unit. */
@@ -100,10 +100,35 @@ export function usableDeviation(prepared: Prepared): number {
   return prepared.full * GAUGE_ERROR[prepared.trip.load.fillKnownBy ?? 'gauge'];
 }
 
-/** The need with the error of the gauge added to its spread, for figures held against what is usable. */
-export function withGauge(prepared: Prepared, run: Run, need: Need, usable: number): Need {
+/** Standard normal deviate of the probabilities that are asked for. */
+const DEVIATE = { 0.1: -1.2815515655446, 0.9: 1.2815515655446, 0.95: 1.6448536269515 } as const;
+
+/** Of what is usable, the most that a gauge's error takes as a normal law does: nobody divides by what is left of nothing. */
+const MOST_TAKEN = 0.9;
+
+/**
+ * The amount that suffices with probability `p` where what is usable is itself known to the gauge's error alone. That
+ * error is normal while the need is lognormal: it is counted by what it takes at the point where both together most
+ * likely fail (first-order reliability; Hasofer and Lind 1974, from memory).
+ */
+export function needWithGauge(
+  prepared: Prepared,
+  run: Run,
+  need: Need,
+  { usable, p }: { readonly usable: number; readonly p: keyof typeof DEVIATE },
+): number {
   const error = usableDeviation(prepared) / Math.max(usable, run.need, 1e-9);
-  return { nodes: need.nodes, spreads: need.spreads.map((spread) => Math.sqrt(spread * spread + error * error)) };
+  const spreads = need.spreads.map((spread) => Math.hypot(spread, gaugeSpread(error, spread, DEVIATE[p])));
+  return needAt({ nodes: need.nodes, spreads }, p);
+}
+
+/** The spread of a logarithm that moves it as far as a normal relative error does, at a deviate of both together. */
+export function gaugeSpread(error: number, spread: number, deviate: number): number {
+  const own = (deviate * error) / Math.hypot(error, spread);
+  const taken = own * error;
+  if (Math.abs(taken) < 1e-9) return error;
+  const beyond = Math.max(taken - MOST_TAKEN, 0);
+  return (beyond - Math.log1p(beyond - taken)) / own;
 }
 
 /** A tenth of a knot made good is no headway, m/s. */

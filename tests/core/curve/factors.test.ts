@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Calibration, Fouling } from '../../../src/core/craft/shapes.ts';
-import { FACTORS, factorsOf, priorDeviations, SPREADS, varianceOf } from '../../../src/core/curve/factors.ts';
+import {
+  FACTORS,
+  factorsOf,
+  logSpread,
+  priorDeviations,
+  SPREADS,
+  varianceOf,
+} from '../../../src/core/curve/factors.ts';
 import { shipped } from '../../trips.ts';
 
 const petrol = shipped('petrol-day').craft;
@@ -43,7 +50,7 @@ describe('the factors of a boat nobody measured', () => {
 
   it('of an electric motor are most in doubt by its losses', () => {
     const pitch = electric.drive.propeller.pitch;
-    expect(priorDeviations(electric.drive)).toEqual([0.4, 0.2, 1.3, 0.1, 0.1 * pitch, 0.4, 0.006]);
+    expect(priorDeviations(electric.drive)).toEqual([0.4, 0.2, 1.3, 0.1, 0.1 * pitch, 0.4, 0.03]);
   });
 });
 
@@ -154,5 +161,20 @@ describe('the variance of a quantity', () => {
     const odd = new Float64Array(SPREADS * SPREADS);
     odd[0] = -1;
     expect(varianceOf([0.5, 0, 0, 0, 0, 0, 0, 0], odd)).toBe(0);
+  });
+});
+
+describe('a relative deviation as one of the logarithm', () => {
+  it('is the same up to one', () => {
+    for (const relative of [0, 0.1, 0.5, 1]) expect(logSpread(relative)).toBe(relative);
+  });
+
+  it('goes on so that the 95th percentile grows as a sum, along the tangent and never beyond the exponential', () => {
+    const high = (relative: number) => Math.exp(1.645 * logSpread(relative));
+    const slope = 1.645 * Math.exp(1.645);
+    for (const relative of [1, 1.5, 2, 5, 40]) {
+      expect(high(relative)).toBeCloseTo(Math.exp(1.645) + slope * (relative - 1), 6);
+      expect(high(relative)).toBeLessThanOrEqual(Math.exp(1.645 * relative) + 1e-9);
+    }
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formShare, measuredForm, untried } from '../../../src/core/curve/form-spread.ts';
+import { formShare, measuredForm, spreadAmong, TRIED_SPREAD, untried } from '../../../src/core/curve/form-spread.ts';
 
 const form = { tried: 0.1, mass: [300, 400], speed: [4, 8] } as const;
 
@@ -56,5 +56,30 @@ describe('how little runs tell', () => {
     expect(untried(form, 480, 6)).toBeCloseTo(0.5, 9);
     expect(untried(form, 350, 1)).toBeCloseTo(9 / 9.04, 9);
     expect(untried(undefined, 350, 1)).toBe(0);
+  });
+});
+
+describe('what a boat’s own runs say of the form', () => {
+  it('is the usual where there are none, where they lie on their curve, or where they all settled factors', () => {
+    expect(spreadAmong([], 0)).toBe(TRIED_SPREAD);
+    expect(spreadAmong([0, 0, 0, 0, 0], 0.5)).toBe(TRIED_SPREAD);
+    expect(spreadAmong([0.1, -0.1, 0.1, -0.1], 1)).toBeCloseTo(TRIED_SPREAD, 12);
+  });
+
+  it('grows with how far they lie from their own curve, against four runs of a usual boat', () => {
+    // Four runs a fifth off: the mean of squares of four at a tenth and four at a fifth.
+    expect(spreadAmong([0.2, -0.2, 0.2, -0.2], 1)).toBeCloseTo(Math.sqrt((4 * 0.01 + 4 * 0.04) / 8), 12);
+    // Many outweigh the usual.
+    expect(spreadAmong(Array(400).fill(0.3), 1)).toBeCloseTo(0.3, 2);
+  });
+
+  it('counts as fewer runs what settled factors: the same misses say more', () => {
+    const missed = [0.2, -0.3, 0.1, 0.25, -0.2];
+    let before = Infinity;
+    for (const free of [0, 0.25, 0.5, 1]) {
+      const now = spreadAmong(missed, free);
+      expect(now).toBeLessThan(before);
+      before = now;
+    }
   });
 });

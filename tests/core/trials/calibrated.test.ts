@@ -23,6 +23,7 @@ const fit: Fit = {
   runs: [],
   limits: [],
   scatter: 1,
+  formSpread: TRIED_SPREAD,
   counted: 3,
   tried: { mass: [300, 400], speed: [2, 8] },
   lastDay: '2025-07-01',

@@ -63,7 +63,7 @@ describe('parametersOf', () => {
     ]);
     expect([7, 8].map(of)).toEqual([
       [1, 0.4, 0.4, 2.5],
-      [0, 0.006, -0.008, 0.05],
+      [0, 0.03, -0.008, 0.05],
     ]);
     const pitches = [propeller.pitch, propeller.pitch / 2, electric.drive.propeller.pitch];
     pitches.forEach((pitch, at) => {

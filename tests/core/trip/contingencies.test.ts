@@ -4,11 +4,10 @@ import { towResistance, towSpeedCap } from '../../../src/core/hull/tow.ts';
 import { balance } from '../../../src/core/load/balance.ts';
 import { AS_PLANNED } from '../../../src/core/trip/afloat-in.ts';
 import { type Contingency, contingencies, type Mishap, towsHome } from '../../../src/core/trip/contingencies.ts';
-import { needAt } from '../../../src/core/trip/need.ts';
 import { type Run, sail } from '../../../src/core/trip/sail.ts';
 import type { Scenario } from '../../../src/core/trip/scenario.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
-import { needOf, withGauge } from '../../../src/core/trip/spread.ts';
+import { needOf, needWithGauge } from '../../../src/core/trip/spread.ts';
 import { type Standing, standingOf } from '../../../src/core/trip/standing.ts';
 import { oneForceMore } from '../../../src/core/water/beaufort.ts';
 import { haven, shipped, soundTrip } from '../../trips.ts';
@@ -39,7 +38,7 @@ function sailed({ prepared, fuel }: Standing, change: Partial<Scenario>): { run:
 
 /** What it leaves, and at worst. */
 function leaves(of: Standing, { run, usable }: { run: Run; usable: number }) {
-  const worst = needAt(withGauge(of.prepared, run, needOf(of.prepared, run, of.fuel.spread), usable), 0.95);
+  const worst = needWithGauge(of.prepared, run, needOf(of.prepared, run, of.fuel.spread), { usable, p: 0.95 });
   return { left: usable - run.need, leftAtWorst: usable - worst, time: run.time };
 }
 

@@ -57,9 +57,9 @@ describe('the fill that a trip needs', () => {
   });
 
   it.each([
-    ['a short trip', day, 13],
+    ['a short trip', day, 17],
     ['a slow one with little aboard', withFill(0.2, slow), 7],
-    ['one short of fuel', withFill(0.16), 16],
+    ['one short of fuel', withFill(0.17), 16],
     ['a day out', shipped('petrol-day'), 6],
     ['an electric tender', shipped('electric-tender'), 5],
     ['a hired boat', shipped('hire-hull'), 8],

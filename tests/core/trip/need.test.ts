@@ -56,10 +56,34 @@ describe('what a trip may need', () => {
 
   it('is less sure to be met by a tank that is known badly', () => {
     expect(probabilityWithin(plain(8, 0), 8.8)).toBe(1);
-    // A gauge out by 0.88 of 8.8: a tenth, while the need is an eleventh off.
-    expect(probabilityWithin(plain(8, 0), 8.8, 0.88)).toBeCloseTo(normalCdf(Math.log(1.1) / 0.1), 6);
-    expect(probabilityWithin(plain(8, 0.1), 8.8, 0.88)).toBeCloseTo(normalCdf(Math.log(1.1) / Math.hypot(0.1, 0.1)), 6);
-    // Below the need the error counts as a share of the need.
-    expect(probabilityWithin(plain(8, 0), 4, 0.8)).toBeCloseTo(normalCdf(Math.log(0.5) / 0.1), 9);
+    // The need known exactly: the gauge alone decides, by its normal law.
+    expect(probabilityWithin(plain(8, 0), 8.8, 0.88)).toBeCloseTo(normalCdf(0.8 / 0.88), 6);
+    expect(probabilityWithin(plain(8, 0), 4, 2)).toBeCloseTo(normalCdf(-2), 6);
+    // A gauge that hardly errs leaves the need alone.
+    expect(probabilityWithin(plain(8, 0.2), 8.8, 1e-6)).toBeCloseTo(normalCdf(Math.log(1.1) / 0.2), 6);
+  });
+
+  it('is what many drawn trips of a known mean would say, whichever of need and gauge is known better', () => {
+    // Halving the step of the draws to the limit: 20,000 equally likely gauges, each with its own chance.
+    const exact = (need: number, spread: number, amount: number, error: number) => {
+      let [sum, weights] = [0, 0];
+      for (let i = 0; i < 20_000; i++) {
+        const u = -7 + (14 * (i + 0.5)) / 20_000;
+        const weight = Math.exp((-u * u) / 2);
+        weights += weight;
+        if (amount + error * u > 0) sum += weight * normalCdf(Math.log((amount + error * u) / need) / spread);
+      }
+      return sum / weights;
+    };
+    for (const spread of [0.02, 0.1, 0.3, 0.8]) {
+      for (const error of [0.1, 0.5, 2, 6]) {
+        for (const amount of [0.5, 5, 8, 9, 12, 20, 60]) {
+          const found = probabilityWithin(plain(8, spread), amount, error);
+          // A gauge so bad that the tank may well be empty is cut at nothing, which costs a few thousandths.
+          const near = error / amount < 0.3 ? 1e-4 : 5e-3;
+          expect(Math.abs(found - exact(8, spread, amount, error)), `${spread} ${error} ${amount}`).toBeLessThan(near);
+        }
+      }
+    }
   });
 });

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { NODES } from '../../../src/core/trip/need.ts';
+import { NODES, probabilityWithin } from '../../../src/core/trip/need.ts';
 import type { Prepared } from '../../../src/core/trip/prepare.ts';
 import type { Run } from '../../../src/core/trip/sail.ts';
-import { factorSpread, needOf, spreadsOf, usableDeviation, withGauge } from '../../../src/core/trip/spread.ts';
+import {
+  factorSpread,
+  gaugeSpread,
+  needOf,
+  needWithGauge,
+  spreadsOf,
+  usableDeviation,
+} from '../../../src/core/trip/spread.ts';
 
 interface Leg {
   readonly distance?: number;
@@ -166,14 +173,46 @@ describe('what is in the tank', () => {
     expect(usableDeviation(prepared())).toBe(2);
   });
 
-  it('adds its doubt, as a share of what can be used or of the need where that is more', () => {
-    const need = { nodes: [1, 2, 3, 4, 5], spreads: [0, 0.1, 0.2, 0.3, 0.4] };
-    const shares = (usable: number) => withGauge(prepared(), run([{}]), need, usable);
-    expect(shares(10).nodes).toEqual(need.nodes);
-    for (const [k, spread] of need.spreads.entries()) {
-      expect(shares(10).spreads[k]).toBeCloseTo(Math.hypot(spread, 0.2), 12);
-      // The need is 5.
-      expect(shares(1).spreads[k]).toBeCloseTo(Math.hypot(spread, 0.4), 12);
+  const alone = (median: number, spread: number) => ({ nodes: Array(5).fill(median), spreads: Array(5).fill(spread) });
+  const needed = (spread: number, usable: number, p: 0.1 | 0.9 | 0.95) =>
+    needWithGauge(prepared(), run([{}]), alone(5, spread), { usable, p });
+
+  it('may hold as much less as its error says: a known need of 5 takes 5 over what is surely there of each litre', () => {
+    // The gauge errs by 2 of 10: in one case of twenty more than 3.29 is missing.
+    expect(needed(0, 10, 0.95)).toBeCloseTo(5 / (1 - 1.6448536269515 * 0.2), 5);
+    expect(needed(0, 10, 0.9)).toBeCloseTo(5 / (1 - 1.2815515655446 * 0.2), 5);
+    expect(needed(0, 10, 0.1)).toBeCloseTo(5 / (1 + 1.2815515655446 * 0.2), 5);
+    // Of 2 hardly anything is sure; the need itself, 5, is what the error is a share of.
+    expect(needed(0, 2, 0.95)).toBeCloseTo(5 / (1 - 1.6448536269515 * 0.4), 5);
+  });
+
+  it('suffices in 95 trips of 100 where what is needed with the gauge is just there', () => {
+    for (const spread of [0.05, 0.1, 0.2, 0.35, 0.6]) {
+      let [low, high] = [5, 100];
+      for (let i = 0; i < 50; i++) {
+        const middle = (low + high) / 2;
+        if (needed(spread, middle, 0.95) <= middle) high = middle;
+        else low = middle;
+      }
+      const sure = probabilityWithin(alone(5, spread), high, 2);
+      expect(sure, `${spread}`).toBeGreaterThan(0.943);
+      expect(sure, `${spread}`).toBeLessThan(0.951);
     }
+  });
+
+  it('is doubted more the worse its gauge, and the same way by those who know their need better or worse', () => {
+    for (const spread of [0, 0.1, 0.4, 1]) {
+      let before = 0;
+      for (const error of [0.01, 0.05, 0.1, 0.2, 0.4, 0.8, 2]) {
+        const now = gaugeSpread(error, spread, 1.645);
+        expect(now).toBeGreaterThan(before);
+        expect(now).toBeLessThan(Infinity);
+        // A normal error takes more than its share of a logarithm upwards, and gives less downwards.
+        expect(now).toBeGreaterThan(error);
+        expect(gaugeSpread(error, spread, -1.645)).toBeLessThan(error);
+        before = now;
+      }
+    }
+    expect(gaugeSpread(0.1, 100, 1.645)).toBeCloseTo(0.1, 4);
   });
 });
