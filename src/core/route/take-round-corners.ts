@@ -7,6 +7,8 @@ const TURN = Math.PI / 3;
 const SIMPLER = 1 / 4;
 /** In open water by at least this, m: finer turns would be lost at sea. */
 const COARSE = 12;
+/** Radians; what turns by less goes straight on, and what turns back to within this turns right back. */
+const STRAIGHT = 1e-6;
 /** m added to every clearance, for rounding of coordinates and of the plane. */
 const MARGIN = 0.3;
 
@@ -87,9 +89,11 @@ function convex(shore: readonly Place[]): Corner[] {
     const arriving = Math.atan2(corner.y - before.y, corner.x - before.x);
     const leaving = Math.atan2(after.y - corner.y, after.x - corner.x);
     let turn = leaving - arriving;
-    if (turn <= -Math.PI) turn += 2 * Math.PI;
-    if (turn > Math.PI) turn -= 2 * Math.PI;
-    if (turn <= 1e-6) continue;
+    // Right back, as at both ends of a rock that is but a line, is round the end.
+    if (turn <= STRAIGHT - Math.PI) turn += 2 * Math.PI;
+    if (turn > Math.PI + STRAIGHT) turn -= 2 * Math.PI;
+    if (turn <= STRAIGHT) continue;
+    turn = Math.min(turn, Math.PI);
     const count = Math.ceil(turn / TURN);
     const stretch = 1 / Math.cos(turn / count / 2);
     const directions = Array.from({ length: count }, (_, k) => {

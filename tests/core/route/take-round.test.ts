@@ -134,6 +134,22 @@ describe('takeRound', () => {
     }
   });
 
+  it('keeps off a small rock, however it lies', () => {
+    for (let deg = 0; deg < 180; deg += 3) {
+      const [x, y] = [4 * Math.cos((deg * Math.PI) / 180), 4 * Math.sin((deg * Math.PI) / 180)];
+      const rock: Point[] = [
+        [x, y],
+        [-y / 9, x / 9],
+        [-x, -y],
+        [y / 9, -x / 9],
+      ];
+      const there = islands([rock], [-3000, -3000, 3000, 3000]);
+      const { distance, kept, clear } = track(takeRound(there, off([-90, 0]), off([90, 0]), { clearance: 50 }));
+      expect([kept, clear]).toEqual([50, true]);
+      expect(distance).toBeLessThan(250);
+    }
+  });
+
   it('passes between an island and the end of the known waters at the clearance, where there is so much water', () => {
     for (const wide of [58, 62, 66, 100]) {
       const there = islands([boxed(-50, -5000, 50, -wide)], [-3000, -5000, 3000, 0]);
