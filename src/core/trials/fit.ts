@@ -100,7 +100,7 @@ export function fitTrials(trials: Trials): Fitted {
     .at(-1);
   const tried = triedBy(counted);
   const missed = runs.flatMap(({ setAside, consumed }) =>
-    consumed && !setAside ? [Math.log(consumed.measured / consumed.fitted)] : [],
+    consumed && (!setAside || setAside === 'contradicts') ? [missedBy(consumed)] : [],
   );
   return {
     factors,
@@ -210,6 +210,11 @@ function indexesWhere(values: readonly number[], test: (value: number, index: nu
  * Root mean square of the residuals that count, over the degrees of freedom the fit leaves; the covariance grows with
  * it where it is more than chance explains (95 %, chi-square by the Wilson-Hilferty approximation).
  */
+/** Logarithm of measured over fitted. A run set aside is no more than one that just contradicts: it may be a slip. */
+function missedBy({ measured, fitted, standard }: Held): number {
+  return Math.log(measured / fitted) / Math.max(Math.abs(standard) / CONTRADICTS, 1);
+}
+
 interface Scatter {
   readonly scatter: number;
   readonly inflation: number;

@@ -78,6 +78,16 @@ describe('the factors of a measured boat', () => {
     expect(none.measured).toBe(true);
   });
 
+  it('know the step back to the boat as nobody measured it, its bottom as foul as now', () => {
+    const back = (fouling: Fouling, of = fit) =>
+      factorsOf({ ...petrol, fouling, calibration: of }).form!.back.map((step) => Number(step.toFixed(12)));
+    expect(back('clean')).toEqual([-0.2, 0.1, -0.5, -0.05, -0.01, -0.1, -0.02]);
+    // Measured clean, with shell now: both boats have half as much resistance again, and the same engine.
+    expect(back('shell')).toEqual([-0.3, 0.15, -0.75, -0.05, -0.01, -0.1, -0.02]);
+    // A fit that found nothing is no step away.
+    expect(back('slime', { ...fit, factors: [1, 1, 1, 0, 0, 1, 0] })).toEqual([0, 0, 0, 0, 0, 0, 0]);
+  });
+
   it('are the usual ones where a fit is short of some, and certain where it is short of their doubt', () => {
     const short = { ...fit, factors: [], covariance: [[0.04]] } as unknown as Calibration;
     const { hull, drive, covariance } = factorsOf({ ...petrol, calibration: short });

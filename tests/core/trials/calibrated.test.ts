@@ -78,6 +78,11 @@ describe('calibrationFor', () => {
     expect(aged('2024-07-01')).toBeCloseTo(0, 9);
   });
 
+  it('trusts a boat between its runs no more than the fit does, and age comes on top', () => {
+    expect(spreadOn(undefined, { formSpread: 0.3 })).toBe(0.3);
+    expect(spreadOn('2041-07-01', { formSpread: 0.3 })).toBeCloseTo(Math.hypot(0.3, 0.2), 9);
+  });
+
   it('takes trials of an unknown day, or days that are none, for as old as any', () => {
     const { lastDay: _, ...undated } = fit;
     expect(calibrationFor(trials, undated, drive)!.formSpread).toBeCloseTo(TRIED_SPREAD, 9);

@@ -63,6 +63,26 @@ describe('a fit of trial runs', () => {
     expect(spreadOf(learned(trials))).toBeLessThan(0.4 * spreadOf(catamaran));
   });
 
+  it('trusts the curve less between runs that lie off it: a fifth up and down in turn, however good the meter', () => {
+    const trials = sailed(trialsOf(catamaran, morning()), means);
+    expect(fitTrials(trials).formSpread).toBe(TRIED_SPREAD);
+    const uneven = (share: number) => ({
+      ...trials,
+      runs: trials.runs.map((run, i): Run => {
+        const { rate } = run.consumed as { rate: number };
+        return { ...run, consumed: { kind: 'rate', rate: rate * (i % 2 ? 1 + share : 1 / (1 + share)) } };
+      }),
+    });
+    const [fifth, third] = [fitTrials(uneven(0.2)), fitTrials(uneven(0.35))];
+    expect(fifth.formSpread).toBeGreaterThan(1.3 * TRIED_SPREAD);
+    expect(fifth.formSpread).toBeLessThan(0.25);
+    // Some of the runs then contradict the others and are set aside; the curve is no surer for that.
+    expect(third.runs.some(({ setAside }) => setAside === 'contradicts')).toBe(true);
+    expect(third.formSpread).toBeGreaterThan(fifth.formSpread);
+    const band = (of: Trials) => spreadOf(calibrated(catamaran, of, fitTrials(of)));
+    expect(band(uneven(0.2))).toBeGreaterThan(1.2 * band(trials));
+  });
+
   it('finds a boat that drags and drinks more than ours: consumption at a third load within 2 %', () => {
     const trials = sailed(trialsOf(catamaran, morning()), thirsty(plain));
     const fit = fitTrials(trials);
