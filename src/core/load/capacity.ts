@@ -65,15 +65,15 @@ export function capacityOf(craft: Craft, load: Load, asked: FloatAsked): Capacit
   const now = balance(craft, load, asked.storeMass);
   const body = floatBody(craft.hull);
   const known = typeof body === 'string' ? undefined : body;
-  const rules = [
+  const rules: readonly CapacityRule[] = [
     plateRule(craft, now),
     ...usRules(craft, load, now, known, asked),
     lengthWidth(craft, load, now),
     iso14946(craft, load, now),
-    { rule: 'iso-6185', standing: craft.hull.tube ? 'lacks' : 'not-covered' } as const,
+    { rule: 'iso-6185', standing: craft.hull.tube ? 'lacks' : 'not-covered' },
     liferaft(craft, now),
     ...floatRules(craft, load, now, known, asked),
-  ].filter((rule) => rule !== undefined);
+  ];
   const unread =
     craft.hull.plate === undefined || (craft.hull.plate !== 'none' && craft.hull.plate.maxLoad === undefined);
   const limits = rules.filter(({ standing, spare }) => standing === 'limit' && spare !== undefined);

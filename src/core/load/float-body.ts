@@ -85,7 +85,7 @@ function bodyOf(hull: Hull): FloatBody | FloatLacks {
 function onTubes(hull: Hull, { diameter, spacing, length }: NonNullable<Hull['tube']>): FloatBody {
   const radius = diameter / 2;
   const inner = Math.max(0, spacing / 2 - radius);
-  const chine = hull.form === 'rib' ? inner * Math.tan(hull.deadriseDeg * DEGREE) : 0;
+  const chine = inner * Math.tan(hull.deadriseDeg * DEGREE);
   const z = hull.form === 'rib' ? Math.max(radius, chine + ABOVE_CHINE * radius) : radius;
   const aft = ends(hull).aft;
   const slices: Slice[] = [];
