@@ -178,8 +178,11 @@ test('a run that contradicts the others is named with its residual, and can be l
   await trials.open();
   await trials.sample();
   await expect(trials.found).toContainText(/Run 9: set aside: contradicts the others \(consumption \d+\s% less/);
+  // Until somebody says that it was misread, it may be the boat.
+  await expect(trials.found).toContainText('the band is wider between them too');
   await trials.found.getByRole('button', { name: 'Leave out: Run 9' }).click();
   await expect(trials.found).toContainText('Run 9: left out by you');
+  await expect(trials.found).not.toContainText('the band is wider between them too');
   await trials.found.getByRole('button', { name: 'Put back: Run 9' }).click();
   await expect(trials.found).toContainText('Run 9: set aside: contradicts the others');
 });

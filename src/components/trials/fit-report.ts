@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Fouling } from '../../core/craft/shapes.ts';
+import { TRIED_SPREAD } from '../../core/curve/form-spread.ts';
 import type { Load } from '../../core/load/shapes.ts';
 import type { Fitted } from '../../core/trials/fit.ts';
 import type { Fit, RunFound } from '../../core/trials/fit-shapes.ts';
@@ -33,6 +34,9 @@ export type FoulingPicked = CustomEvent<{ fouling: Fouling }>;
 
 /** 90th percentile of the normal law: 8 of 10 lie within this many deviations. */
 const Z90 = 1.2816;
+
+/** A fit that trusts its curve less than this between the runs says so. */
+const OFF_CURVE = 1.1 * TRIED_SPREAD;
 
 /**
  * @summary What the runs say: the band before and after, how far each reading lies off, what was learned and what not.
@@ -112,9 +116,11 @@ export class FitReport extends SpeakingElement {
     </p>`;
   }
 
-  #scatter({ scatter }: Fit): string {
-    if (scatter < 1.5) return '';
-    return words.scatter(new Intl.NumberFormat(this.measures.lang, { maximumFractionDigits: 1 }).format(scatter));
+  #scatter({ scatter, formSpread }: Fit): string {
+    const off = formSpread > OFF_CURVE ? words.offCurve : '';
+    if (scatter < 1.5) return off;
+    const times = new Intl.NumberFormat(this.measures.lang, { maximumFractionDigits: 1 }).format(scatter);
+    return `${words.scatter(times)} ${off}`;
   }
 
   /** Runs that do not count, first of all those that contradict the others. */

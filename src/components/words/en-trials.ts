@@ -222,6 +222,7 @@ export const fitWords = spoken('fitWords', {
   readings: { consumed: 'Consumption', rpm: 'Engine speed', power: 'Power' },
   expectedErrors: (n: string) => `${n} times the expected error`,
   scatter: (n: string) => `The readings scatter ${n} times as much as expected of them.`,
+  offCurve: 'Not all runs lie on the curve, so the band is wider between them too. Leave out a run that was misread.',
   factors: 'What was learned',
   limits: 'What the runs cannot say',
   helpful: 'One more run would help most here',
