@@ -208,6 +208,12 @@ export const EQUATIONS: Readonly<
       source: 'Gauss and Hermite; Abramowitz and Stegun 25.4.46, from memory',
       files: ['trip/need.ts'],
     },
+    {
+      tex: '\\sigma_\\mathrm{gauge} = -\\frac{\\ln (1 - z_g\\, g)}{z_g}, \\quad z_g = \\frac{z\\, g}{\\sqrt{g^2 + \\sigma^2}}',
+      says: 'A gauge’s error g, as a share of what can be used, beside the spread σ of the need: what it takes at the point where both together most likely fail; z the normal deviate, 1.645 for the 95th percentile.',
+      source: 'first-order reliability, Hasofer and Lind 1974, from memory',
+      files: ['trip/spread.ts'],
+    },
   ],
   fit: [
     {
@@ -215,6 +221,12 @@ export const EQUATIONS: Readonly<
       says: 'M what the method says of a reading m. Each factor p is held to what is usual; the inverse of the curvature at the minimum is the doubt that remains.',
       source: 'least squares by Levenberg and Marquardt',
       files: ['trials/solve.ts'],
+    },
+    {
+      tex: 's^2 = \\max \\left( 0.1^2, \\frac{4 \\cdot 0.1^2 + \\sum_i (\\ln m_i - \\ln M_i)^2}{4 + n f} \\right)',
+      says: 'How little the fitted curve is trusted between its n runs: a usual boat weighs four runs, f is the share of the readings that settled no factor.',
+      source: OURS,
+      files: ['curve/form-spread.ts', 'trials/fit.ts'],
     },
   ],
 };
