@@ -16,9 +16,8 @@ export function selfCrossings(rings: readonly (readonly Position[])[], most = 20
     const box = { minX: Math.min(ax, bx), minY: Math.min(ay, by), maxX: Math.max(ax, bx), maxY: Math.max(ay, by) };
     visitEdges(tree, box, (cx, cy, dx, dy) => {
       const along = crossing(ax, ay, bx, by, cx, cy, dx, dy);
-      // Each pair is met twice; the edge whose start comes first tells of it.
-      const first =
-        ax < cx || (ax === cx && ay < cy) || (ax === cx && ay === cy && (bx < dx || (bx === dx && by < dy)));
+      // Each pair is met twice; the edge whose start comes first tells of it. Edges from one start do not cross.
+      const first = ax < cx || (ax === cx && ay < cy);
       if (along === undefined || !first || found.length >= most) return;
       found.push({ lat: ay + (by - ay) * along, lon: ax + (bx - ax) * along });
     });

@@ -56,6 +56,22 @@ describe('selfCrossings', () => {
     expect(selfCrossings([star], 2).length).toBe(2);
   });
 
+  it('tells of twenty unless more are asked for, and never of more, though one edge crosses them all', () => {
+    // A comb whose teeth reach over its own back.
+    const teeth = Array.from({ length: 30 }, (_, i) => [
+      [i, 2],
+      [i + 0.5, -2],
+    ]).flat();
+    const comb = [[-1, 0], [31, 0], [31, 3], ...teeth.reverse(), [-1, 3]];
+    expect(selfCrossings([comb])).toHaveLength(20);
+    expect(selfCrossings([comb], 1)).toHaveLength(1);
+    expect(selfCrossings([comb], 7)).toHaveLength(7);
+    const all = selfCrossings([comb], 1000);
+    // Down and up each of thirty teeth.
+    expect(all).toHaveLength(60);
+    for (const { lat } of all) expect(lat).toBeCloseTo(0, 12);
+  });
+
   it('finds a hole that reaches over the shore, twice', () => {
     const shore = [
       [0, 0],
@@ -92,6 +108,19 @@ describe('selfCrossings', () => {
         ],
       ]),
     ).toEqual([]);
+    // Whichever way both are drawn, and mirrored.
+    for (const each of written(shore)) {
+      for (const hole of written([
+        [4, 2],
+        [3, 1],
+        [3, 3],
+      ])) {
+        for (const turn of [1, -1]) {
+          const mirrored = (ring: readonly Position[]) => ring.map(([x, y]) => [turn * x!, y!]);
+          expect(selfCrossings([mirrored(each), mirrored(hole)])).toEqual([]);
+        }
+      }
+    }
     expect(selfCrossings([shore])).toEqual([]);
     expect(selfCrossings([])).toEqual([]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { prepareWaters, zonesAlong } from '../../../src/core/route/waters.ts';
+import type { WatersFile } from '../../../src/core/route/shapes.ts';
+import { insideWaters, prepareWaters, zonesAlong } from '../../../src/core/route/waters.ts';
 import { box, waters, zone } from './made-waters.ts';
 
 const island = zone({ kind: 'land', name: 'Island' }, box(2, 2, 6, 6), box(3, 3, 5, 5));
@@ -102,6 +103,40 @@ describe('zonesAlong', () => {
     ]);
   });
 
+  it('takes them in the order sailed, however they are drawn', () => {
+    const parts = [box(1, 0, 2, 1), box(2, 0, 3, 1), box(5, 0, 6, 1), box(8, 0, 9, 1)];
+    for (const order of [
+      [0, 1, 2, 3],
+      [3, 2, 1, 0],
+      [2, 0, 3, 1],
+      [1, 3, 0, 2],
+    ]) {
+      const bank = prepareWaters(
+        waters([
+          {
+            type: 'Feature',
+            properties: { kind: 'shoal', name: 'Bank' },
+            geometry: { type: 'MultiPolygon', coordinates: order.map((part) => [parts[part]!]) },
+          },
+        ]),
+      );
+      expect(stays([0, 0.5], [10, 0.5], bank).map(([, from, to]) => [from, to])).toEqual([
+        [0.1, 0.3],
+        [0.5, 0.6],
+        [0.8, 0.9],
+      ]);
+      expect(stays([10, 0.5], [0, 0.5], bank).map(([, from, to]) => [from, to])).toEqual([
+        [0.1, 0.2],
+        [0.4, 0.5],
+        [0.7, 0.9],
+      ]);
+    }
+  });
+
+  it('finds an island that is the only one', () => {
+    expect(stays([0, 4], [8, 4], prepareWaters(waters([island])))).toHaveLength(2);
+  });
+
   it('crosses the antimeridian', () => {
     const far = zone({ kind: 'land', name: 'East rock' }, box(-179.9, 0, -179.8, 1));
     const near = zone({ kind: 'land', name: 'West rock' }, box(179.8, 0, 179.9, 1));
@@ -109,8 +144,34 @@ describe('zonesAlong', () => {
       const there = prepareWaters(file);
       expect(stays([179.7, 0.5], [-179.7, 0.5], there).map(([name]) => name)).toEqual(['West rock', 'East rock']);
       expect(zonesAlong(there, { lon: 179.85, lat: 0.5 }, { lon: -179.85, lat: 0.5 }).outside).toBe(false);
+      expect(stays([-179.7, 0.5], [179.7, 0.5], there).map(([name]) => name)).toEqual(['East rock', 'West rock']);
+      expect(stays([-179.7, 0.5], [-179.95, 0.5], there).map(([name]) => name)).toEqual(['East rock']);
       expect(zonesAlong(there, { lon: 0, lat: 0.5 }, { lon: 0.1, lat: 0.5 })).toEqual({ crossings: [], outside: true });
     }
+  });
+});
+
+describe('insideWaters', () => {
+  it('holds the known waters with their rim, and nothing beyond any side', () => {
+    const there = prepareWaters(waters([island], [0, 1, 10, 8]));
+    for (const [lon, lat] of [
+      [5, 5],
+      [0, 5],
+      [10, 5],
+      [5, 1],
+      [5, 8],
+    ] as const) {
+      expect(insideWaters(there, { lon, lat })).toBe(true);
+    }
+    for (const [lon, lat] of [
+      [-0.01, 5],
+      [10.01, 5],
+      [5, 0.99],
+      [5, 8.01],
+    ] as const) {
+      expect(insideWaters(there, { lon, lat })).toBe(false);
+    }
+    expect(insideWaters(prepareWaters(waters([])), { lon: 0, lat: 0 })).toBe(false);
   });
 });
 
@@ -133,6 +194,33 @@ describe('prepareWaters', () => {
     expect(there.landings.map(({ properties }) => properties.name)).toEqual(['Quay']);
     expect(there.zones).toEqual([]);
     expect(there.bounds).toEqual({ minX: 0, minY: 0, maxX: 2, maxY: 2 });
+  });
+
+  it('ignores shapes without a kind it knows, kinds without a shape, and what has neither', () => {
+    const square = { type: 'Polygon', coordinates: [box(0, 0, 1, 1)] };
+    const features = [
+      { type: 'Feature', properties: { kind: 'bridge', name: 'Bridge' }, geometry: square },
+      { type: 'Feature', properties: null, geometry: square },
+      { type: 'Feature', geometry: square },
+      { type: 'Feature', properties: { kind: 'land', name: 'Rock' }, geometry: { type: 'Point', coordinates: [5, 5] } },
+      { type: 'Feature', properties: { kind: 'land', name: 'Rock' }, geometry: null },
+      { type: 'Feature', properties: { kind: 'landing', name: 'Quay' }, geometry: null },
+      { type: 'Feature', properties: { kind: 'landing', name: 'Quay' }, geometry: square },
+      { type: 'Feature', properties: null, geometry: { type: 'Point', coordinates: [5, 5] } },
+      { type: 'Feature' },
+    ] as unknown as WatersFile['features'];
+    const there = prepareWaters(waters(features, [0, 0, 10, 10]));
+    expect([there.zones, there.landings]).toEqual([[], []]);
+  });
+
+  it('knows as far as its shapes and landings reach, where the file does not say', () => {
+    const quay = {
+      type: 'Feature',
+      properties: { kind: 'landing', name: 'Quay' },
+      geometry: { type: 'Point', coordinates: [8, 1] },
+    } as const;
+    expect(prepareWaters(waters([island, quay])).bounds).toEqual({ minX: 2, minY: 1, maxX: 8, maxY: 6 });
+    expect(prepareWaters(waters([island])).bounds).toEqual({ minX: 2, minY: 2, maxX: 6, maxY: 6 });
   });
 
   it('knows nothing anywhere from an empty file', () => {
