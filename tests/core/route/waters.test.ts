@@ -214,11 +214,11 @@ describe('prepareWaters', () => {
   });
 
   it('knows as far as its shapes and landings reach, where the file does not say', () => {
-    const quay = {
+    const quay: WatersFile['features'][number] = {
       type: 'Feature',
       properties: { kind: 'landing', name: 'Quay' },
       geometry: { type: 'Point', coordinates: [8, 1] },
-    } as const;
+    };
     expect(prepareWaters(waters([island, quay])).bounds).toEqual({ minX: 2, minY: 1, maxX: 8, maxY: 6 });
     expect(prepareWaters(waters([island])).bounds).toEqual({ minX: 2, minY: 2, maxX: 6, maxY: 6 });
   });
