@@ -54,6 +54,52 @@ describe('hours with water enough', () => {
     for (const [i, hours] of little.entries()) expect(hours).toBeGreaterThan(much[i]!);
   });
 
+  it('are told of the twelve landings nearest to the start, and of a shoal where it lies highest', () => {
+    const start = { lat: 46, lon: -32 };
+    const landing = (name: string, dLat: number, dLon: number) => ({
+      properties: { kind: 'landing', name, dries_m: 1 },
+      geometry: { type: 'Point', coordinates: [start.lon + dLon, start.lat + dLat] },
+    });
+    const far = Array.from({ length: 14 }, (_, i) => landing(`${i}`, i % 2 ? 0.01 * i : 0, i % 2 ? 0 : -0.01 * i));
+    const shoal = (name: string, dries: number | undefined, kind = 'shoal') => ({
+      kind,
+      leg: 0,
+      at: start,
+      zone: { name, kind, dries_m: dries },
+    });
+    const hours = (hazards: readonly object[], landings?: readonly object[], waypoints: readonly object[] = [start]) =>
+      depthHours(
+        {
+          trip: {
+            route: { waypoints: [...waypoints, { lat: 46.5, lon: -32.5 }].slice(waypoints.length ? 0 : 1) },
+            policy: {},
+          },
+          waters: landings && { landings },
+          hazards,
+          around: {},
+        } as never,
+        tideAround,
+        () => ({ known: true, height: 3 }),
+      );
+    const mixed = [far[7]!, far[13]!, ...far.slice(0, 7), ...far.slice(8, 13)];
+    const untold = { ...landing('untold', 0, 0), properties: { kind: 'landing', name: 'untold' } };
+    expect(hours([], [untold, ...mixed]).map(({ name }) => name)).toEqual(Array.from({ length: 12 }, (_, i) => `${i}`));
+    for (const order of [
+      [0.5, 2, 1],
+      [2, 1, 0.5],
+      [1, 0.5, 2],
+    ]) {
+      const found = hours([
+        { kind: 'outside', leg: 0, at: start },
+        ...order.map((dries) => shoal('Bank', dries)),
+        shoal('Deep', undefined),
+        shoal('Point', 9, 'land'),
+      ]);
+      expect(found.map(({ name, dries, kind }) => [name, dries, kind])).toEqual([['Bank', 2, 'shoal']]);
+    }
+    expect(hours([], far.slice(0, 3), []).length).toBe(3);
+  });
+
   it('are not told where no height of the tide is', () => {
     const { highWaterHeight: _, ...tide } = SPRINGS;
     expect(hoursOf(dayOut({ tide }))).toEqual([]);

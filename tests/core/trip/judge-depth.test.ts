@@ -48,6 +48,15 @@ const shoal = (dries: number | undefined, leg = 1) =>
 describe('depth on a shoal', () => {
   const crossed = run(sailed(0, 1000), sailed(1, 500), sailed(1, 500, { stop: 300 }), sailed(2, 1000));
 
+  it('is that of a later hour after a stop on the way, and not told of what is no zone', () => {
+    const rising30 = (stop: number) =>
+      depthReason(prepared({ height: rising }), run(sailed(0, 1000, { stop }), sailed(1, 500)), shoal(0))!.value!;
+    expect(rising30(3600) - rising30(0)).toBeGreaterThan(0.5 * 3600);
+    expect(rising30(3600) - rising30(0)).toBeLessThanOrEqual(3600);
+    const off = { kind: 'outside', leg: 1, at: quay } as const;
+    expect(depthReason(prepared({ height: constant(2) }), crossed, off)).toBeUndefined();
+  });
+
   it('is enough with 0.3 m more than wanted, marginal with what is wanted, a no-go with less', () => {
     const found = (dries: number) => depthReason(prepared({ height: constant(2) }), crossed, shoal(dries));
     const told = { measure: 'length', limit: 0.5, name: 'Bar', legs: [1], at: quay };

@@ -53,6 +53,11 @@ describe('latestStart', () => {
     expect(latest!.later).toBeLessThanOrEqual(5 * 3600 - plan.time);
   });
 
+  it('is looked for no further than half a day, however long the forecast', () => {
+    const trip = leaving('05:00:00', { wind: { forecast: calmFrom('04:00:00', 30) }, stream: 'by-tide' });
+    expect(found(trip).latest).toEqual({ later: 12 * 3600, ends: 'search' });
+  });
+
   it('ends before the wind that the forecast brings', () => {
     const wind = calmFrom('08:00:00', 14).map((entry, i) => (i < 6 ? entry : { ...entry, speed: 14.5 }));
     const trip = leaving('08:00:00', { wind: { forecast: wind } });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planTrip } from '../../../src/core/trip/plan-trip.ts';
-import { startsOf, startTimes, thriftiestStart } from '../../../src/core/trip/start-times.ts';
+import { type StartTime, startsOf, startTimes, thriftiestStart } from '../../../src/core/trip/start-times.ts';
 import { offsetOf, secondsOf } from '../../../src/core/water/clock.ts';
 import { zoneOffset } from '../../../src/core/water/local-time.ts';
 import { haven, soundTrip } from '../../trips.ts';
@@ -49,6 +49,21 @@ describe('the departures of a day', () => {
     for (const other of starts.filter(({ verdict }) => verdict === best.verdict)) {
       expect(other.need).toBeGreaterThanOrEqual(best.need);
     }
+  });
+
+  it('the thriftiest of them is the first that uses least of those with the best answer, though it be the only one', () => {
+    const start = (hour: string, verdict: StartTime['verdict'], need: number) =>
+      ({ departure: hour, verdict, need }) as StartTime;
+    const best = (...starts: StartTime[]) => thriftiestStart(starts)?.departure;
+    const [cheap, go, dear] = [start('08', 'marginal', 1), start('09', 'go', 5), start('10', 'go', 6)];
+    const never = start('07', 'no-go', 0.1);
+    expect(best(never, cheap, dear, go)).toBe('09');
+    expect(best(never, cheap, dear)).toBe('10');
+    expect(best(never, start('06', 'marginal', 2), cheap)).toBe('08');
+    expect(best(never, cheap)).toBe('08');
+    expect(best(go, start('11', 'go', 5))).toBe('09');
+    expect(best(never)).toBeUndefined();
+    expect(best()).toBeUndefined();
   });
 
   it('without hour of their own are none: the day is what is asked about', () => {
