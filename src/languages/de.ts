@@ -2529,7 +2529,8 @@ export const words: Catalogue = {
     readings: { consumed: 'Verbrauch', rpm: 'Drehzahl', power: 'Leistung' },
     expectedErrors: (n) => `${n}-facher erwarteter Fehler`,
     scatter: (n) => `Die Ablesungen streuen ${n}-mal so stark, wie von ihnen zu erwarten.`,
-    offCurve: 'Nicht alle Messfahrten liegen auf der Kurve, darum ist das Band auch zwischen ihnen breiter. Eine falsch abgelesene auslassen.',
+    offCurve:
+      'Nicht alle Messfahrten liegen auf der Kurve, darum ist das Band auch zwischen ihnen breiter. Eine falsch abgelesene auslassen.',
     factors: 'Was gelernt wurde',
     limits: 'Was die Messfahrten nicht sagen können',
     helpful: 'Eine weitere Messfahrt hülfe hier am meisten',

@@ -2761,7 +2761,8 @@ export const words: Catalogue = {
     readings: { consumed: 'Consumo', rpm: 'Revoluciones', power: 'Potencia' },
     expectedErrors: (n) => `${n} veces el error esperado`,
     scatter: (n) => `Las lecturas se dispersan ${n} veces lo que se espera de ellas.`,
-    offCurve: 'No todas las pruebas están en la curva: también entre ellas la banda es más ancha. Deje fuera una prueba mal leída.',
+    offCurve:
+      'No todas las pruebas están en la curva: también entre ellas la banda es más ancha. Deje fuera una prueba mal leída.',
     factors: 'Lo que se aprendió',
     limits: 'Lo que las pruebas no pueden decir',
     helpful: 'Una prueba más ayudaría sobre todo aquí',

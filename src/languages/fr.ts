@@ -2849,7 +2849,8 @@ export const words: Catalogue = {
     readings: { consumed: 'Consommation', rpm: 'Régime moteur', power: 'Puissance' },
     expectedErrors: (n) => `${n} fois l’erreur attendue`,
     scatter: (n) => `Les lectures se dispersent ${n} fois autant qu’on l’attend d’elles.`,
-    offCurve: 'Tous les essais ne sont pas sur la courbe : entre eux aussi, la bande est plus large. Écartez un essai mal relevé.',
+    offCurve:
+      'Tous les essais ne sont pas sur la courbe : entre eux aussi, la bande est plus large. Écartez un essai mal relevé.',
     factors: 'Ce qu’on a appris',
     limits: 'Ce que les essais ne peuvent pas dire',
     helpful: 'Ici un essai de plus aiderait le plus',
