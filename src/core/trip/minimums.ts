@@ -44,7 +44,7 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
   const closes = trip.route.shape !== 'one-way';
   const half = run.manoeuvring / 2;
   const found: Minimum[] = [];
-  const onFrom = neededAfter(run, half, reserve);
+  const onFrom = neededAfter(run, half, keeping);
   let used = half;
   let taken = 0;
   // Where the way back is not just the planned one turned round.
@@ -97,9 +97,9 @@ export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
     const filled = run.refills?.to[i];
     if (filled === undefined) return;
     taken += Math.max(filled - aboard, 0);
-    // From here on it is enough to be back here, where there is more.
-    back = 0;
-    backEasy = 0;
+    // From here on it is enough to be back here, where there is more, if that brings the boat home.
+    if (filled >= keeping(back)) back = 0;
+    if (filled >= keeping(backEasy)) backEasy = 0;
   });
   return found;
 }
@@ -110,13 +110,16 @@ function waypointOf(leg: number, count: number, mirrored: boolean): number {
   return leg < count - 1 ? leg + 1 : 2 * (count - 1) - leg - 1;
 }
 
-/** Still needed from the end of each stretch, kg or J, so that the reserve stays whole up to the next filling up and after it. */
-function neededAfter({ sailed, refills }: Run, last: Amount, reserve: Amount): readonly Amount[] {
+/**
+ * Still needed from the end of each stretch, kg or J. Before a filling up only what brings the boat there, where as much as
+ * is filled to is enough after it; where it is not, filling adds nothing to what must be aboard already.
+ */
+function neededAfter({ sailed, refills }: Run, last: Amount, keeping: (need: Amount) => Amount): readonly Amount[] {
   const needed: Amount[] = [];
   let after = last;
   for (let i = sailed.length - 1; i >= 0; i--) {
     const filled = refills?.to[i];
-    if (filled !== undefined) after = Math.max(after - (filled - reserve), 0);
+    if (filled !== undefined && filled >= keeping(after)) after = 0;
     needed[i] = after;
     after += sailed[i]!.use;
   }
