@@ -67,7 +67,10 @@ describe('the legs of a trip', () => {
 
   it('are not told where a stream lets the boat not come home', () => {
     const trip = soundTrip();
-    const { list, run } = told(undefined, { ...trip, conditions: { ...trip.conditions, stream: { setDeg: 180, rate: 9 } } });
+    const { list, run } = told(undefined, {
+      ...trip,
+      conditions: { ...trip.conditions, stream: { setDeg: 180, rate: 9 } },
+    });
     expect(run.possible).toBe(false);
     expect(list).toEqual([]);
   });
@@ -156,7 +159,12 @@ describe('by hand, out to a buoy and a cove and home with an hour in the cove', 
       [2, 1, 'home'],
       [3, 0, 'home'],
     ]);
-    expect(list.map((each) => ('name' in each ? each.name : 'unnamed'))).toEqual(['unnamed', 'cove', 'unnamed', 'slip']);
+    expect(list.map((each) => ('name' in each ? each.name : 'unnamed'))).toEqual([
+      'unnamed',
+      'cove',
+      'unnamed',
+      'slip',
+    ]);
   });
 
   it('at the most economical speed home takes what a trip planned at it takes on its way home', () => {
