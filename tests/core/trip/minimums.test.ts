@@ -171,7 +171,7 @@ describe('by hand, out to a buoy and a cove and home with an hour in the cove', 
     const [, , second, first] = usesOf(along('out-and-home', [SLIP, BUOY, COVE], 'best'));
     const keeping = (need: number) => Math.max(need + 3, 1.5 * need);
     const easy = [0.5 + first!, 0.5 + first! + second!, 0.5 + first!, 0.5].map(keeping);
-    list.forEach(({ homeEasy }, i) => expect(homeEasy).toBeCloseTo(easy[i]!, 2));
+    for (const [i, { homeEasy }] of list.entries()) expect(homeEasy).toBeCloseTo(easy[i]!, 2);
     expect(list[0]!.homeEasy).toBe(list[2]!.homeEasy);
   });
 

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { capacityOf } from '../../../src/core/load/capacity.ts';
 import type { Aboard } from '../../../src/core/load/shapes.ts';
+import type { FloatLimits } from '../../../src/core/trip/floating.ts';
+import type { Holding } from '../../../src/core/trip/holding.ts';
+import { payload } from '../../../src/core/trip/payload.ts';
 import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 import type { Payload, Trip } from '../../../src/core/trip/shapes.ts';
+import { standingOf } from '../../../src/core/trip/standing.ts';
 import { haven, shipped, soundTrip } from '../../trips.ts';
 import { slowFigures } from './questions-asked.ts';
 
@@ -96,6 +101,126 @@ describe('what else may come aboard', () => {
     const found = payloadOf(huge);
     expect(found.extra!).toBeLessThanOrEqual(600);
   });
+});
+
+/** What may come aboard where floating and engine say this of it, in a boat with fuel to spare. */
+function asked({ floats = {}, planes = Infinity, speeds = Infinity, plate = {} }: Asked) {
+  const found = standingOf(
+    plated({ maxLoad: 5000, persons: undefined, ...plate }, withFill(0.95, withSpeed(2))),
+    haven(),
+  );
+  if (!found.ok) throw new Error('the trip can be planned');
+  const { prepared, fuel, balance } = found.value;
+  const { go = Infinity, marginal = Infinity } = floats;
+  const upTo = (most: number) => (_: unknown, kg: number) => ({ holds: kg <= most });
+  const said = {
+    floats: {
+      verdict: (kg: number) => (kg <= go ? 'go' : kg <= marginal ? 'marginal' : 'no-go'),
+      most: (wanted: 'go' | 'marginal') => ({ extra: wanted === 'go' ? go : marginal, binds: 'freeboard' }),
+    } as unknown as FloatLimits,
+    holds: { planes: upTo(planes), speeds: upTo(speeds) } as unknown as Holding,
+    humpSpeed: undefined,
+  };
+  return { ...payload(prepared, fuel, balance, said), all: balance.peopleAndGear };
+}
+
+interface Asked {
+  readonly floats?: { readonly go?: number; readonly marginal?: number };
+  readonly planes?: number;
+  readonly speeds?: number;
+  readonly plate?: object;
+}
+
+describe('what else may come aboard, by hand', () => {
+  it('is looked at up to 600 kg', () => {
+    expect(asked({})).toMatchObject({ extra: 600, binds: 'search-limit' });
+    expect(asked({ plate: { maxLoad: counted + 599 } }).binds).toBe('plate');
+    expect(asked({ plate: { maxLoad: counted + 700 } })).toMatchObject({ extra: 600, binds: 'search-limit' });
+  });
+
+  it('is the least of what plate, floating, hump and speeds let come', () => {
+    expect(asked({ floats: { go: 80 } })).toMatchObject({ extra: 80, binds: 'freeboard' });
+    expect(asked({ floats: { go: 80 }, planes: 70 }).binds).toBe('planing');
+    expect(asked({ floats: { go: 80 }, planes: 70, speeds: 60 }).binds).toBe('speed');
+    expect(asked({ floats: { go: 50 }, planes: 70, speeds: 60 })).toMatchObject({ extra: 50, binds: 'freeboard' });
+    expect(asked({ floats: { go: 600 } }).binds).toBe('search-limit');
+  });
+
+  it('is told to half a kilogram, on the safe side', () => {
+    for (const most of [0.3, 7, 33.4, 123.9, 301.2, 599.9, -12.7]) {
+      const { extra } = asked({ speeds: most });
+      expect(extra!).toBeLessThanOrEqual(most);
+      expect(extra!).toBeGreaterThan(most - 0.5);
+    }
+  });
+
+  it('is held to a go where less weight could make one, and where none could only kept from a no-go', () => {
+    // Marginal now, and a go with ten kilograms ashore.
+    expect(asked({ floats: { go: -10, marginal: 40 } })).toMatchObject({ extra: -10, binds: 'freeboard' });
+    // Marginal even with nobody aboard.
+    expect(asked({ floats: { go: -5000, marginal: 40 } })).toMatchObject({ extra: 40, binds: 'freeboard' });
+  });
+
+  it('is nothing, and everybody ashore, where floating lets nobody come: what else may bind is not asked', () => {
+    const found = asked({ floats: { go: -5000, marginal: -5000 }, planes: -1000, speeds: -1000 });
+    expect(found).toMatchObject({ extra: -found.all, binds: 'freeboard' });
+    const just = asked({ floats: { go: -found.all, marginal: 0 }, speeds: -1000 });
+    expect(just).toMatchObject({ extra: -found.all, binds: 'freeboard' });
+  });
+
+  it('is what the plate leaves where it tells no number of persons', () => {
+    expect(asked({ plate: { maxLoad: counted + 25 } })).toMatchObject({ binds: 'plate' });
+    expect(asked({ plate: { maxLoad: counted + 25 } }).extra).toBeCloseTo(25, 9);
+  });
+
+  it('with one too many leaves one ashore however much the plate would carry, and by the plate where that is as much', () => {
+    const { persons } = plateOf(day);
+    const crew = day.load.items.filter(({ kind }) => kind === 'adult' || kind === 'child');
+    expect(persons).toBeGreaterThanOrEqual(crew.length);
+    const lightest = Math.min(...crew.map(({ mass }) => mass));
+    const one = (maxLoad: number) => asked({ plate: { persons: crew.length - 1, maxLoad } });
+    for (const spare of [0, 10, lightest + 10]) {
+      expect(one(counted + spare)).toMatchObject({ extra: -lightest, binds: 'persons' });
+    }
+    expect(one(counted - lightest).binds).toBe('plate');
+  });
+});
+
+function plateOf(trip: Trip) {
+  const { plate } = trip.craft.hull;
+  if (!plate || plate === 'none') throw new Error('there is a plate');
+  return plate;
+}
+
+describe('a boat without a plate', () => {
+  it.each(['petrol-day', 'hire-hull', 'electric-tender'] as const)(
+    'like that of %s tells which rule leaves least',
+    (name) => {
+      const trip = shipped(name);
+      const bare = { ...trip, craft: { ...trip.craft, hull: { ...trip.craft.hull, plate: 'none' as const } } };
+      const found = standingOf(bare, haven());
+      if (!found.ok) throw new Error('the trip can be planned');
+      const { prepared, fuel, balance } = found.value;
+      const { leading } = capacityOf(bare.craft, bare.load, {
+        storeMass: prepared.storeMass(fuel.run.scenario.weighs),
+        density: prepared.density,
+      });
+      const told = { tubes: 'floating', freeboard: 'freeboard', 'one-side': 'stability' } as Record<string, string>;
+      const free = {
+        floats: { verdict: () => 'go', most: () => ({ extra: Infinity, binds: 'floating' }) } as unknown as FloatLimits,
+        holds: { planes: () => ({ holds: true }), speeds: () => ({ holds: true }) } as unknown as Holding,
+        humpSpeed: undefined,
+      };
+      // With a full tank's worth of need left out: only the rules are asked.
+      const easy = { ...fuel, verdict: 'go' } as typeof fuel;
+      const { extra, binds, allowed } = payload(prepared, easy, balance, free);
+      expect(allowed).toBeCloseTo(balance.counted + leading!.spare!, 9);
+      if (binds !== 'reserve') {
+        expect(extra).toBeCloseTo(leading!.spare!, 9);
+        expect(binds).toBe(told[leading!.rule] ?? 'rule');
+      }
+    },
+  );
 });
 
 describe('the questions that it takes', () => {
