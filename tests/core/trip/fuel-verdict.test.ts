@@ -216,7 +216,7 @@ describe('the verdict', () => {
   const at = (fill: number) => judged(filled(fill, sea(0.3))).fuel;
 
   it('falls from go over marginal to no-go with what is in the tank, each where it is said to', () => {
-    const order = [];
+    const order: string[] = [];
     for (let fill = 0.02; fill <= 0.9; fill += 0.02) {
       const { verdict, run, usable, reserve, need90, badCase } = at(fill);
       const keeps = run.need <= usable - reserve && need90 <= usable;
