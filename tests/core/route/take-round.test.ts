@@ -5,10 +5,10 @@ import { sailedLegs } from '../../../src/core/route/sailed-legs.ts';
 import type { LatLon, Route, ZoneProperties } from '../../../src/core/route/shapes.ts';
 import { splitLegs } from '../../../src/core/route/split-legs.ts';
 import { type RoundTrack, takeRound } from '../../../src/core/route/take-round.ts';
-import { obstaclesOf } from '../../../src/core/route/take-round-obstacles.ts';
+import { obstaclesOf, type Place } from '../../../src/core/route/take-round-obstacles.ts';
 import { drawnLegOf, takeRouteRound } from '../../../src/core/route/take-round-route.ts';
 import { prepareWaters } from '../../../src/core/route/waters.ts';
-import { boxed, type Point } from './made-shores.ts';
+import { boxed, drawn, island, offShores, type Point, type Shore } from './made-shores.ts';
 import { box, waters, zone } from './made-waters.ts';
 
 const haven = prepareWaters(
@@ -150,6 +150,45 @@ describe('takeRound', () => {
     }
   });
 
+  it('holds the clearance all along among islands, has no turn too many, and is as long back', () => {
+    const between = drawn(41);
+    let turns = 0;
+    for (let round = 0; round < 25; round++) {
+      const rings = Array.from({ length: 6 }, () =>
+        island(between, { x: between(-700, 700), y: between(-500, 500) }, 180),
+      );
+      const shores = rings.map((ring): Shore => ({ bar: 'hard', rings: [ring] }));
+      const there = islands(rings, [-3000, -3000, 3000, 3000]);
+      const [from, to] = [off([-1200, between(-300, 300)]), off([1200, between(-300, 300)])];
+      const clearance = between(10, 60);
+      const found = track(takeRound(there, from, to, { clearance }));
+      if (!found.clear) continue;
+      const way = [from, ...found.via, to].map(({ lat, lon }) => ({
+        x: (lon - MIDDLE.lon) * scale.kx,
+        y: (lat - MIDDLE.lat) * scale.ky,
+      }));
+      const least = (a: Place, b: Place) =>
+        Math.min(
+          ...Array.from({ length: 101 }, (_, i) =>
+            offShores({ x: a.x + ((b.x - a.x) * i) / 100, y: a.y + ((b.y - a.y) * i) / 100 }, shores),
+          ),
+        );
+      way.slice(1).forEach((b, i) => {
+        expect(least(way[i]!, b)).toBeGreaterThan(clearance - 0.05);
+        turns++;
+        if (i > 0) expect(least(way[i - 1]!, b)).toBeLessThan(clearance + 1);
+      });
+      expect(track(takeRound(there, to, from, { clearance })).distance).toBeCloseTo(found.distance, 0);
+    }
+    expect(turns).toBeGreaterThan(40);
+  });
+
+  it('keeps five metres at least and a kilometre at most', () => {
+    const open = made();
+    const kept = (clearance: number) => track(takeRound(open, around(0, 3000), around(180, 3000), { clearance })).kept;
+    expect([kept(1), kept(5), kept(300), kept(1000), kept(5000)]).toEqual([5, 5, 300, 1000, 1000]);
+  });
+
   it('passes between an island and the end of the known waters at the clearance, where there is so much water', () => {
     for (const wide of [58, 62, 66, 100]) {
       const there = islands([boxed(-50, -5000, 50, -wide)], [-3000, -5000, 3000, 0]);
@@ -183,6 +222,13 @@ describe('takeRound', () => {
     expect(code(takeRound(there, around(0, 2000), { lat: 47, lon: -31.9 }, choice))).toEqual([
       ['outside-waters', 'to'],
     ]);
+    expect(code(takeRound(there, around(0, 2000), { lat: -89, lon: -31.9 }, choice))).toEqual([
+      ['too-far-north', 'to'],
+    ]);
+    const told = (to: LatLon) => takeRound(there, around(0, 2000), to, choice);
+    expect(told(around(0, 500.5))).toMatchObject({ problems: [{ code: 'too-near', limit: 1 }] });
+    const inland = told(around(0, 100));
+    expect(inland.ok ? [] : Object.keys(inland.problems[0]!)).not.toContain('limit');
     expect(code(takeRound(there, { lat: 89, lon: -31.9 }, around(0, 2000), choice))).toEqual([
       ['too-far-north', 'from'],
     ]);
