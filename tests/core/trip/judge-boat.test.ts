@@ -257,3 +257,47 @@ describe('a displacement hull', () => {
     expect(told(0.351, 'rib')).toEqual([]);
   });
 });
+
+describe('what the method was made for', () => {
+  /** The trip with these figures of its hull on each of its stretches. */
+  const sailing = (...changes: readonly object[]): Run => ({
+    ...run,
+    sailed: run.sailed.map((s, i) => ({
+      ...s,
+      steady: { ...s.steady, hull: { ...s.steady.hull, ...(changes[i] ?? changes[0]) } },
+    })),
+  });
+  const inside = { planingShare: 0.9, shortFormTrimDeg: 5, wettedLengthRatio: 2, speedCoefficient: 2 };
+  const notes = (change: object) =>
+    of('outside-method', { run: sailing({ ...inside, ...change }) }).filter(({ level }) => level === 'note');
+
+  it('is planing at a trim of 2 to 15 degrees, wetted up to four beams: beyond it is noted with the legs', () => {
+    expect(notes({})).toEqual([]);
+    for (const change of [{ shortFormTrimDeg: 1.9 }, { shortFormTrimDeg: 15.1 }, { wettedLengthRatio: 4.1 }]) {
+      expect(notes(change)).toEqual([{ code: 'outside-method', level: 'note', legs: [0, 1] }]);
+      // Not while it does not plane.
+      expect(notes({ ...change, planingShare: 0.4 })).toEqual([]);
+    }
+    const home = of('outside-method', { run: sailing(inside, { ...inside, shortFormTrimDeg: 16 }) });
+    expect(home).toEqual([{ code: 'outside-method', level: 'note', legs: [1] }]);
+  });
+
+  it('warns of porpoising on the legs that plane clear of the hump with more trim than the limit', () => {
+    const level = { ...inside, froudeVolume: 3, liftCoefficient: 0.1, shortFormTrimDeg: 2 };
+    const high = { ...level, shortFormTrimDeg: 14 };
+    expect(of('porpoising', { run: sailing(level) })).toEqual([]);
+    const told = { code: 'porpoising', level: 'note', fixes: [{ code: 'move-forward' }] };
+    expect(of('porpoising', { run: sailing(high) })).toEqual([{ ...told, legs: [0, 1] }]);
+    expect(of('porpoising', { run: sailing(level, high) })).toEqual([{ ...told, legs: [1] }]);
+    expect(of('porpoising', { run: sailing({ ...high, froudeVolume: 2.5 }) })).toEqual([]);
+  });
+
+  it('does not tell once more of a centre of gravity that lies too far aft or forward, which the balance tells', () => {
+    const far = run.sailed.map((s) => ({
+      ...s,
+      afloat: { ...s.afloat, lcg: 0.1 },
+      steady: { ...s.steady, hull: { ...s.steady.hull, ...inside } },
+    }));
+    expect(of('outside-method', { run: { ...run, sailed: far } })).toEqual([]);
+  });
+});
