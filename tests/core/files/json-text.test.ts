@@ -95,6 +95,11 @@ describe('jsonFault', () => {
 });
 
 describe('parseJsonText', () => {
+  it('reads a text of just the length that is allowed, and none longer', () => {
+    expect(parseJsonText('[12]', 4)).toEqual({ ok: true, value: [12] });
+    expect(parseJsonText('[123]', 4)).toMatchObject({ ok: false, problems: [{ code: 'too-big', limit: 4 }] });
+  });
+
   it('counts lines of any system from one', () => {
     for (const end of ['\n', '\r\n', '\r']) {
       const result = parseJsonText(`{${end}"a": 1,${end}  b}`, 100);

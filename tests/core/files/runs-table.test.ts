@@ -300,6 +300,10 @@ describe('runsFromTable', () => {
     expect(codes('Wind (m/s),Wind from (deg)', '40,360', '40.1,0', '0,361')).toEqual([0, 1, 1]);
     expect(codes('Waves (m)', '5', '5.1')).toEqual([0, 1]);
     expect(codes('Load (kg)', '0.9', '1', '2000', '2001')).toEqual([1, 0, 0, 1]);
+    // Two to share 160 kg between; from one to twenty people.
+    expect(codes('Load (kg),Persons', '160,0', '160,1', '160,20', '160,21', '160,two', '160,1.5')).toEqual([
+      1, 0, 0, 1, 1, 1,
+    ]);
     const volts = (cell: string) => read(lines('Speed (m/s),Current (A),Voltage (V)', `2,5,${cell}`), electric);
     expect(['0.9', '1', '1000', '1001'].map((cell) => volts(cell).problems.length)).toEqual([1, 0, 0, 1]);
     const speed = (cell: string) => read(lines('Speed (m/s),Revs (rpm)', `${cell},3000`)).problems.length;

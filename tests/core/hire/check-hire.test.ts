@@ -6,6 +6,7 @@ import { readWatersText } from '../../../src/core/files/waters-file.ts';
 import { asLeft } from '../../../src/core/hire/as-left.ts';
 import { type CheckAsked, checkHire } from '../../../src/core/hire/check-hire.ts';
 import { deskTrials, fuelNote } from '../../../src/core/hire/hire-refill.ts';
+import type { Fleet } from '../../../src/core/hire/shapes.ts';
 import { toldOf } from '../../../src/core/hire/told-of.ts';
 import { prepareWaters } from '../../../src/core/route/waters.ts';
 import { fitTrials } from '../../../src/core/trials/fit.ts';
@@ -43,6 +44,18 @@ describe('checkHire', () => {
   it('is a plain go for a set route and for hours inside the area, when all is known and small', () => {
     expect(check().verdict).toBe('go');
     expect(check({ route: DEMO_FLEET.routes[0] }).verdict).toBe('go');
+  });
+
+  it('names the waters of the desk on a set route: shipped ones, or its own by their name or that of the fleet', () => {
+    const { waters: _, localWaters: __, ...bare } = DEMO_FLEET;
+    const named = (fleet: Partial<Fleet>) =>
+      check({ route: DEMO_FLEET.routes[0], fleet: { ...bare, ...fleet } }).trip.waters;
+    const own = (name: string) => ({ ...file.value, name });
+    expect(named({ waters: 'haven' })).toBe('haven');
+    expect(named({ waters: 'haven', localWaters: own('Bay') })).toBe('haven');
+    expect(named({ localWaters: own('Bay') })).toBe('Bay');
+    expect(named({ localWaters: own('') })).toBe(DEMO_FLEET.name);
+    expect(named({})).toBeUndefined();
   });
 
   it('is never more than doubtful without a morning, past it, past the survey, or without an area', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   fullEquilibrium,
   type PlaningHull,
+  planingStateAt,
   residualMoment,
   shortFormEquilibrium,
 } from '../../../src/core/hull/savitsky.ts';
@@ -35,6 +36,22 @@ describe('fullEquilibrium', () => {
 
   it('finds no balance for a boat whose weight lies far ahead of any pressure', () => {
     expect(fullEquilibrium(planing(BOATS[0]!, 300, 2), { vcg: 0.4, inclinationDeg: 0, arm: 0 })).toBeUndefined();
+  });
+
+  it('finds one between 0.5 and 15 degrees and none beyond, to half a newton metre', () => {
+    const hull = planing(BOATS[2]!, 300, 0.35);
+    // The moment rises with the height of the centre of gravity as friction does.
+    const left = (trimDeg: number, moment: number) => {
+      const thrust = { vcg: 0.4, inclinationDeg: 0, arm: 0.65 };
+      const at = planingStateAt(hull, trimDeg);
+      const vcg = 0.4 + (moment - residualMoment(hull, thrust, at)) / at.frictionalDrag;
+      expect(residualMoment(hull, { ...thrust, vcg }, at)).toBeCloseTo(moment, 6);
+      return fullEquilibrium(hull, { ...thrust, vcg });
+    };
+    expect(left(0.5, 0.5)).toBeUndefined();
+    expect(left(0.5, -0.5)!.trimDeg).toBeCloseTo(0.5, 1);
+    expect(left(15, -0.5)).toBeUndefined();
+    expect(left(15, 0.5)!.trimDeg).toBeCloseTo(15, 1);
   });
 
   const outboard = { vcg: 0.4, inclinationDeg: 0, arm: 0.65 };

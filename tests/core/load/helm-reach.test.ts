@@ -26,6 +26,24 @@ it('is always given on the helm seat itself, and round a console within half the
   expect(helmReaches(console, { x: 0.45, y: 0 })).toBe(false);
 });
 
+it('reaches to the very end of the cord, from the grip and from any helm seat of a console', () => {
+  // The grip is at the origin.
+  const tiller = { ...boat, engine: { x: -0.45, y: 0 }, stations: [seat] };
+  expect(helmReaches(tiller, { x: 1.4, y: 0 })).toBe(true);
+  // A helm seat just within the cord is steered by tiller, however far ahead somebody else sits.
+  const near = { ...tiller, stations: [helm('helm', 1.4)] };
+  expect(helmReaches(near, { x: -1, y: 0 })).toBe(true);
+  const two = { ...boat, stations: [helm('port', 2.5, -0.4), helm('starboard', 2.5, 0.4)] };
+  expect(helmReaches(two, { x: 2.5, y: 0.9 })).toBe(true);
+  expect(helmReaches(two, { x: 2.5, y: 1.2 })).toBe(false);
+});
+
+it('takes nobody a hand beside a far helm seat for sitting on it', () => {
+  const far = { ...boat, engine: { x: 3, y: 0 }, stations: [helm('aft', 3.3), helm('far', 0)] };
+  expect(helmReaches(far, { x: 0.009, y: 0 })).toBe(true);
+  expect(helmReaches(far, { x: 0.01, y: 0 })).toBe(false);
+});
+
 it('counts a boat with one helm seat near the engine as steered by tiller, though another is far', () => {
   const both = { ...boat, stations: [helm('aft', 1), helm('console', 2.6)] };
   expect(helmReaches(both, { x: 1.6, y: 0 })).toBe(true);

@@ -43,6 +43,24 @@ describe('pairPasses', () => {
     expect(groups[0]!.deviation).toBeLessThan(groups[1]!.deviation);
   });
 
+  it('tells groups by when their first pass began, though one is ended within another', () => {
+    const parts: Part[] = [
+      { seconds: 90, speed: 6, headingDeg: 80 },
+      { seconds: 40, speed: 2, headingDeg: 170 },
+      { seconds: 90, speed: 6, headingDeg: 170 },
+      { seconds: 40, speed: 2, headingDeg: 260 },
+      { seconds: 90, speed: 6, headingDeg: 350 },
+      { seconds: 40, speed: 2, headingDeg: 300 },
+      { seconds: 90, speed: 6, headingDeg: 260 },
+    ];
+    const { groups, alone } = paired(parts);
+    expect(alone).toEqual([]);
+    expect(groups.map(({ passes }) => passes.map(({ stretch }) => Math.round(stretch.headingDeg / 10) * 10))).toEqual([
+      [80, 260],
+      [170, 350],
+    ]);
+  });
+
   it('leaves over the way to the trial ground, though it lies on the same line', () => {
     const transit: Part[] = [
       { seconds: 90, speed: 8, headingDeg: 260 },

@@ -38,6 +38,17 @@ describe('steadyStretches', () => {
     });
   });
 
+  it('finds nothing in short spells late in a day that it does not find early', () => {
+    const spells: Part[] = [6, 8, 5, 7].flatMap((speed) => [
+      { seconds: 20, speed, headingDeg: 80 },
+      { seconds: 20, speed: speed - 3, headingDeg: 170 },
+    ]);
+    expect(steadyStretches(recorded(spells))).toEqual([]);
+    const found = steadyStretches(recorded([...TRIAL, ...spells]));
+    expect(found).toHaveLength(4);
+    expect(found.at(-1)!.end - MORNING).toBeLessThan(520);
+  });
+
   it('finds them in the noise of a plain receiver, and knows how well', () => {
     for (let seed = 1; seed <= 20; seed++) {
       const found = steadyStretches(recorded(TRIAL, { noise: 1.5, seed }));

@@ -42,6 +42,19 @@ describe('runSheet', () => {
     expect(steps[change + 1]).toMatchObject({ kind: 'change-load', load: 'alone' });
   });
 
+  it('makes more than one run with a propeller once it is on: the further ones cost their own time alone', () => {
+    for (const [minutes, least] of [
+      [80, 2],
+      [120, 5],
+    ] as const) {
+      const day = { setups: ['usual', 'flat'], loads: [alone], time: minutes * 60, questions: flatAsked };
+      const { steps, time } = runSheet(trials, fit, day);
+      const flatRuns = steps.filter((step) => step.kind === 'run' && step.setup === 'flat');
+      expect(flatRuns.length).toBeGreaterThanOrEqual(least);
+      expect(time).toBeLessThanOrEqual(minutes * 60);
+    }
+  });
+
   it('has no change where the propeller asked about is on already and the day too short for the other', () => {
     const day = { setups: ['flat', 'usual'], loads: [alone], time: 2400, questions: flatAsked };
     const { steps } = runSheet(trials, fit, day);
