@@ -23,6 +23,7 @@ const side = (toStarboard: number | undefined) =>
 const LIMIT = ['', 'Grenze '] as const;
 const PLATE = ['', 'Plakette '] as const;
 const NEED = ['braucht ', 'nutzbar '] as const;
+const SURE = ['mit Reserve ', 'nutzbar '] as const;
 const WAVES = ['Wellen ', 'Grenze '] as const;
 const HUMP = ['Leistung zu Bedarf an der Gleitschwelle ', 'gewünscht '] as const;
 const DEPTH = ['Tiefe ', 'gewünscht '] as const;
@@ -85,6 +86,8 @@ export const words: Catalogue = {
         p,
         NEED,
       ),
+    'reserve-unsure': (p) =>
+      held(`Mehr als eine von drei solchen Fahrten würde von der Reserve ${ofEnergy(p.what)} zehren`, p, SURE),
     'nothing-usable': (p) =>
       p.what === 'fuel'
         ? 'Es ist kein Kraftstoff an Bord, den der Motor nutzen könnte.'
@@ -3010,6 +3013,7 @@ export const words: Catalogue = {
     'reserve-broken': 'Die Fahrt würde verbrauchen, was für Überraschungen bleiben soll.',
     'runs-dry': 'Es könnte vor der Rückkehr ausgehen.',
     'bad-case-dry': 'An einem schlechten Tag reicht es nicht bis zur Rückkehr.',
+    'reserve-unsure': 'Leicht würde verbraucht, was für Überraschungen bleiben soll.',
     'nothing-usable': 'Es ist nichts darin, was der Motor nutzen könnte.',
     'over-plate-load': 'Zu viel Gewicht: die Plakette des Bootes erlaubt weniger.',
     'over-plate-persons': 'Zu viele Personen: die Plakette des Bootes erlaubt weniger.',

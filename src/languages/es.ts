@@ -37,6 +37,7 @@ const WAY = { out: 'ida', back: 'vuelta' };
 const LIMIT = ['', 'límite '] as const;
 const PLATE = ['', 'placa '] as const;
 const NEED = ['necesario ', 'utilizable '] as const;
+const SURE = ['con la reserva ', 'utilizable '] as const;
 const WAVES = ['olas ', 'límite '] as const;
 const HUMP = ['potencia respecto a la necesaria en el resalto ', 'deseable '] as const;
 const EDGE: Record<string, string> = { tube: 'El flotador', transom: 'El espejo', gunwale: 'La regala' };
@@ -89,6 +90,8 @@ export const words: Catalogue = {
     'runs-dry': (p) => held(`Más de una de cada diez travesías así se quedaría sin ${ofStore(p.what)}`, p, NEED),
     'bad-case-dry': (p) =>
       held(`En un mal día${p.name && `, ${p.name},`} ${theStore(p.what)} no alcanza hasta el final`, p, NEED),
+    'reserve-unsure': (p) =>
+      held(`Más de una de cada tres travesías así consumiría parte de la reserva de ${ofStore(p.what)}`, p, SURE),
     'nothing-usable': (p) => `No hay a bordo ${ofStore(p.what)} que el motor pueda usar.`,
     'over-plate-load': (p) => held('Más peso del que permite la placa del barco', p, PLATE),
     'over-plate-persons': (p) => held('Más personas de las que permite la placa del barco', p, PLATE),
@@ -1659,6 +1662,7 @@ export const words: Catalogue = {
     'reserve-broken': 'Se gastaría lo que se guarda para imprevistos.',
     'runs-dry': 'Podría agotarse antes de volver.',
     'bad-case-dry': 'En un mal día no alcanzaría hasta la vuelta.',
+    'reserve-unsure': 'Bien podría gastarse lo que se guarda para imprevistos.',
     'nothing-usable': 'No hay dentro nada que el motor pueda usar.',
     'over-plate-load': 'Demasiado peso: la placa del barco permite menos.',
     'over-plate-persons': 'Demasiadas personas: la placa del barco permite menos.',

@@ -52,6 +52,7 @@ function side(toStarboard: number | undefined): string {
 const PLAQUE = ['', 'plaque '] as const;
 const LIMITE = ['', 'limite '] as const;
 const BESOIN = ['il faut ', 'utilisable '] as const;
+const SUR = ['réserve comprise ', 'utilisable '] as const;
 const VAGUES = ['vagues ', 'limite '] as const;
 const BOSSE = ['puissance en plus du besoin à la bosse ', 'souhaité '] as const;
 
@@ -95,6 +96,8 @@ export const words: Catalogue = {
     'runs-dry': (p) => held(`Plus d’une telle sortie sur dix tomberait à court de ${bare(p.what)}`, p, BESOIN),
     'bad-case-dry': (p) =>
       held(`Un mauvais jour${p.name && `, ${p.name},`} ${le(p.what)} ne suffit pas jusqu’au bout`, p, BESOIN),
+    'reserve-unsure': (p) =>
+      held(`Plus d’une telle sortie sur trois entamerait votre réserve de ${bare(p.what)}`, p, SUR),
     'nothing-usable': (p) =>
       p.what === 'fuel'
         ? 'Il n’y a à bord aucun carburant que le moteur puisse utiliser.'
@@ -2004,6 +2007,7 @@ export const words: Catalogue = {
     'reserve-broken': 'Vous utiliseriez ce qui est gardé pour les imprévus.',
     'runs-dry': 'Vous pourriez être à sec avant d’être de retour.',
     'bad-case-dry': 'Un mauvais jour, cela ne suffirait pas jusqu’à votre retour.',
+    'reserve-unsure': 'Vous pourriez bien utiliser ce qui est gardé pour les imprévus.',
     'nothing-usable': 'Il n’y a rien dedans que le moteur puisse utiliser.',
     'over-plate-load': 'Trop de poids\u00a0: la plaque du bateau en admet moins.',
     'over-plate-persons': 'Trop de monde\u00a0: la plaque du bateau en admet moins.',

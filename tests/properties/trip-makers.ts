@@ -312,7 +312,13 @@ export function same(a: number, b: number, relative = 1e-9): void {
   expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300);
 }
 
-const DECIDED_BY_FUEL: readonly ReasonCode[] = ['reserve-broken', 'runs-dry', 'bad-case-dry', 'nothing-usable'];
+const DECIDED_BY_FUEL: readonly ReasonCode[] = [
+  'reserve-broken',
+  'runs-dry',
+  'bad-case-dry',
+  'reserve-unsure',
+  'nothing-usable',
+];
 
 /** The plan with the verdict that fuel or charge alone would give. */
 export function byFuel(plan: Plan): Plan {

@@ -108,6 +108,7 @@ export const hirerReasons = spoken('hirerReasons', {
   'reserve-broken': 'You would use what is kept for surprises.',
   'runs-dry': 'You could run out before you are back.',
   'bad-case-dry': 'On a bad day it would not last until you are back.',
+  'reserve-unsure': 'You might well use what is kept for surprises.',
   'nothing-usable': 'There is nothing in it that the engine could use.',
   'over-plate-load': 'Too much weight: the boat’s plate allows less.',
   'over-plate-persons': 'Too many people: the boat’s plate allows fewer.',

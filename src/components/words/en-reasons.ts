@@ -9,6 +9,7 @@ import { spoken } from './spoken.ts';
 const LIMIT = ['', 'limit '] as const;
 const PLATE = ['', 'plate '] as const;
 const NEED = ['needs ', 'usable '] as const;
+const SURE = ['with reserve ', 'usable '] as const;
 const WAVES = ['waves ', 'limit '] as const;
 const HUMP = ['power over need at the hump ', 'wanted '] as const;
 
@@ -27,6 +28,7 @@ export const reasonWords = spoken<Record<ReasonCode, (p: Parts) => string>>('rea
   'runs-dry': (p) => held(`More than one such trip in ten would run out of ${p.what}`, p, NEED),
   'bad-case-dry': (p) =>
     held(`On a bad day${p.name && `, ${p.name},`} the ${p.what} does not last to the end`, p, NEED),
+  'reserve-unsure': (p) => held(`More than one such trip in three would eat into your reserve of ${p.what}`, p, SURE),
   'nothing-usable': (p) => `There is no ${p.what} aboard that the engine could use.`,
   'over-plate-load': (p) => held("More weight than the boat's plate allows", p, PLATE),
   'over-plate-persons': (p) => held("More people than the boat's plate allows", p, PLATE),

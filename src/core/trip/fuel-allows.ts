@@ -4,6 +4,7 @@ import {
   type FuelQuestion,
   type FuelVerdict,
   fallsShort,
+  keepsReserve,
   type Standing,
   shownVerdict,
   type Worst,
@@ -28,6 +29,7 @@ export function fuelAllows(
   if (wanted === 'marginal' || fallsShort(standing)) {
     return { holds: !fallsShort(standing), slack: slackOf(standing) };
   }
+  if (!keepsReserve(standing)) return { holds: false, slack: reserveSlack(standing) };
   const first = before?.badRun.scenario;
   const like = first && bad.find((scenario) => sameCase(scenario, first));
   const cases = like ? [like, ...bad.filter((scenario) => scenario !== like)] : bad;
@@ -42,9 +44,14 @@ export function knownToAllow(fuel: FuelVerdict, wanted: 'go' | 'marginal'): Answ
   return { holds: fuel.verdict === 'go', slack: slackOf(fuel, fuel) };
 }
 
-function slackOf({ run, usable, reserve, need90 }: Standing, found?: Worst): number {
+function slackOf(standing: Standing, found?: Worst): number {
+  const { run, usable, reserve, need90 } = standing;
   const slack = Math.min(Math.log((usable - reserve) / run.need), Math.log(usable / need90));
-  return found ? Math.min(slack, Math.log(found.badUsable / found.badCase.need)) : slack;
+  return found ? Math.min(slack, reserveSlack(standing), Math.log(found.badUsable / found.badCase.need)) : slack;
+}
+
+function reserveSlack({ keeps, usable, reserve }: Standing): number {
+  return Math.log((usable - reserve) / keeps);
 }
 
 /** The same bad case, asked about in other circumstances. */

@@ -8,6 +8,9 @@ import type { BadCase, ReserveRule, Verdict } from './shapes.ts';
 import { factorSpread, needOf, needWithGauge } from './spread.ts';
 import { wayIsClear } from './yielded-speed.ts';
 
+/** “Home with reserve” is said where the reserve stays whole in as many trips as this (our judgement). */
+const SURE_OF_RESERVE = 0.667;
+
 /** What fuel or charge alone says of a trip. */
 export interface FuelVerdict {
   readonly verdict: Verdict;
@@ -17,6 +20,8 @@ export interface FuelVerdict {
   readonly reserve: number;
   readonly rule: ReserveRule;
   readonly need90: number;
+  /** What keeps the reserve whole in two trips of three, without the reserve. */
+  readonly keeps: number;
   readonly badCase: BadCase;
   readonly badRun: Run;
   /** What can be used in the bad case. */
@@ -37,8 +42,8 @@ export interface FuelQuestion extends WhatIf {
 }
 
 /**
- * Go: the median keeps the reserve whole, and the 95th percentile of need in the worst credible case gets home with
- * something left. No-go: the median breaks the reserve, or the 90th percentile runs dry. Marginal: in between.
+ * Go: the reserve stays whole in two trips of three, and the 95th percentile of need in the worst credible case gets home
+ * with something left. No-go: the median breaks the reserve, or the 90th percentile runs dry. Marginal: in between.
  */
 export function fuelVerdict(prepared: Prepared, question: FuelQuestion = {}): FuelVerdict {
   const { shown, bad } = scenariosOf(prepared, question.humpSpeed, question);
@@ -62,7 +67,12 @@ export type Worst = Pick<FuelVerdict, 'badCase' | 'badRun' | 'badUsable'>;
 
 function verdictOf(standing: Standing, { badCase }: Worst): Verdict {
   if (fallsShort(standing)) return 'no-go';
-  return badCase.left > 0 ? 'go' : 'marginal';
+  return badCase.left > 0 && keepsReserve(standing) ? 'go' : 'marginal';
+}
+
+/** Whether the reserve stays whole in so many trips that it can be promised. */
+export function keepsReserve({ keeps, usable, reserve }: Pick<Standing, 'keeps' | 'usable' | 'reserve'>): boolean {
+  return keeps <= usable - reserve;
 }
 
 export function fallsShort({ run, usable, reserve, need90 }: Standing): boolean {
@@ -83,11 +93,12 @@ export function shownVerdict(prepared: Prepared, shown: readonly Scenario[], que
   const usable = prepared.usable(run.scenario);
   const { rule, amount: reserve } = strictestReserve(prepared.trip.policy, usable, meanFlow(run));
   const need90 = needWithGauge(prepared, run, need, { usable, p: 0.9 });
+  const keeps = needWithGauge(prepared, run, need, { usable: usable - reserve, p: SURE_OF_RESERVE });
   const slowest = Math.max(...runs.map(({ time }) => time));
   const slowed = runs
     .filter((other) => other !== run && run.scenario.unslowed && !other.scenario.unslowed)
     .flatMap(({ sailed }) => sailed.filter((s) => s.possible && s.speed < s.planned));
-  return { run, need, usable, reserve, rule, need90, spread, slowest, slowed };
+  return { run, need, usable, reserve, rule, need90, keeps, spread, slowest, slowed };
 }
 
 /** A run through waves at the planned speeds that would have been sailed like that anyhow. */

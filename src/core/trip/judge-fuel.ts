@@ -1,4 +1,4 @@
-import type { FuelVerdict } from './fuel-verdict.ts';
+import { type FuelVerdict, fallsShort, keepsReserve } from './fuel-verdict.ts';
 import type { Fix, Reason } from './shapes.ts';
 
 /** What to change when fuel or charge decides. */
@@ -13,7 +13,7 @@ export interface FuelFixes {
 
 /** Reasons that lie in fuel or charge, the no-go ones first. */
 export function judgeFuel(fuel: FuelVerdict, fixes: FuelFixes): readonly Reason[] {
-  const { run, usable, reserve, need90, badCase } = fuel;
+  const { run, usable, reserve, need90, keeps, badCase } = fuel;
   if (usable <= 0) return [{ code: 'nothing-usable', level: 'no-go', measure: 'amount', value: 0 }];
   if (!run.possible) return [];
   const mend = mends(fixes);
@@ -32,7 +32,17 @@ export function judgeFuel(fuel: FuelVerdict, fixes: FuelFixes): readonly Reason[
   if (need90 > usable) {
     reasons.push({ code: 'runs-dry', level: 'no-go', measure: 'amount', value: need90, limit: usable, fixes: mend });
   }
-  if (reasons.length === 0 && badCase.left <= 0) {
+  if (reasons.length === 0 && !keepsReserve(fuel)) {
+    reasons.push({
+      code: 'reserve-unsure',
+      level: 'marginal',
+      measure: 'amount',
+      value: keeps + reserve,
+      limit: usable,
+      fixes: mend,
+    });
+  }
+  if (!fallsShort(fuel) && badCase.left <= 0) {
     const { need, kinds } = badCase;
     reasons.push({
       code: 'bad-case-dry',

@@ -28,15 +28,16 @@ export interface Minimum {
 }
 
 /**
- * For every waypoint the least fuel or charge to go on with and to go home with, each so that the likely need keeps
- * the reserve and the 95th percentile gets home. Empty where a leg cannot be sailed.
+ * For every waypoint the least fuel or charge to go on with and to go home with, each so that the reserve
+ * stays whole in two trips of three and the 95th percentile gets home. Empty where a leg cannot be sailed.
  */
 export function minimums({ prepared, fuel }: Standing): readonly Minimum[] {
   const { run, usable, reserve } = fuel;
   if (!run.possible) return [];
   const { trip } = prepared;
   const doubt = Math.max(needWithGauge(prepared, run, fuel.need, { usable, p: 0.95 }) / run.need, 1);
-  const keeping = (need: number): number => Math.max(need + reserve, need * doubt);
+  const sure = Math.max(fuel.keeps / run.need, 1);
+  const keeping = (need: number): number => Math.max(need * sure + reserve, need * doubt);
   const { mirrored, walked, stretches } = wayBack(prepared, run);
   const { varies } = prepared.around;
   const easy = easiestBack(prepared, run, stretches);

@@ -99,11 +99,12 @@ function fixesOf(
 }
 
 /** Length at which reserve, likely need and bad case all fit, were all legs shortened alike, m. */
-function shorterRoute({ run, usable, reserve, need90, badCase, badUsable }: FuelVerdict): number | undefined {
+function shorterRoute({ run, usable, reserve, need90, keeps, badCase, badUsable }: FuelVerdict): number | undefined {
   const fixed = run.manoeuvring;
   const share = Math.min(
     (usable - reserve - fixed) / (run.need - fixed),
     (usable - fixed) / (need90 - fixed),
+    (usable - reserve - fixed) / (keeps - fixed),
     badCase.need < Infinity ? (badUsable - fixed) / (badCase.need - fixed) : 0,
   );
   const length = run.sailed.reduce((sum, s) => sum + s.stretch.distance, 0);

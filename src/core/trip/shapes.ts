@@ -52,6 +52,7 @@ export type ReasonCode =
   | 'reserve-broken'
   | 'runs-dry'
   | 'bad-case-dry'
+  | 'reserve-unsure'
   | 'nothing-usable'
   // the boat
   | 'over-plate-load'

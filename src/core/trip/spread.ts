@@ -101,7 +101,7 @@ export function usableDeviation(prepared: Prepared): number {
 }
 
 /** Standard normal deviate of the probabilities that are asked for. */
-const DEVIATE = { 0.1: -1.2815515655446, 0.9: 1.2815515655446, 0.95: 1.6448536269515 } as const;
+const DEVIATE = { 0.1: -1.2815515655446, 0.667: 0.4316442, 0.9: 1.2815515655446, 0.95: 1.6448536269515 } as const;
 
 /** Of what is usable, the most that a gauge's error takes as a normal law does: nobody divides by what is left of nothing. */
 const MOST_TAKEN = 0.9;

@@ -48,6 +48,7 @@ const BY_THE_HOUR: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   'reserve-broken',
   'runs-dry',
   'bad-case-dry',
+  'reserve-unsure',
 ]);
 
 /**

@@ -14,9 +14,10 @@ const SHORT = 0.4;
  * the flow they had, only longer or shorter; `slow` (m/s) is the slowest way home that is asked. A first guess.
  */
 export function streamGuess(fuel: FuelVerdict, rate: number, slow: number): number | undefined {
-  const { run, badRun, usable, reserve, need90, badCase, badUsable, verdict } = fuel;
+  const { run, badRun, usable, reserve, need90, keeps, badCase, badUsable, verdict } = fuel;
   if (verdict === 'no-go' || !run.possible || !badRun.possible || !(rate >= 0)) return undefined;
-  const likely = Math.min((usable - reserve) / run.need, usable / need90);
+  const sure = verdict === 'go' ? (usable - reserve) / keeps : Infinity;
+  const likely = Math.min((usable - reserve) / run.need, usable / need90, sure);
   const bad = verdict === 'go' ? badUsable / badCase.need : Infinity;
   let at = rate;
   while (at < MOST && growth(run, at - rate) <= likely && growth(badRun, at - rate) <= bad) at += STEP;

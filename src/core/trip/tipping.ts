@@ -22,6 +22,7 @@ const MOVED: ReadonlySet<ReasonCode> = new Set([
   'reserve-broken',
   'runs-dry',
   'bad-case-dry',
+  'reserve-unsure',
   'nothing-usable',
   'over-plate-load',
   'speed-not-held',

@@ -42,6 +42,7 @@ const REASON_CODES = everyOne<ReasonCode>({
   'odd-weight': true,
   'no-adult': true,
   'bad-case-dry': true,
+  'reserve-unsure': true,
   'nothing-usable': true,
   'over-plate-load': true,
   'over-plate-persons': true,

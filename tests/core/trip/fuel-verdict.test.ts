@@ -1,14 +1,29 @@
 import { describe, expect, it } from 'vitest';
+import type { Calibration } from '../../../src/core/craft/shapes.ts';
+import { FACTORS } from '../../../src/core/curve/factors.ts';
 import { marginOf } from '../../../src/core/curve/hump.ts';
 import { AS_PLANNED } from '../../../src/core/trip/afloat-in.ts';
 import { knownToAllow } from '../../../src/core/trip/fuel-allows.ts';
 import { type FuelVerdict, fallsShort, fuelVerdict, withHump, worst } from '../../../src/core/trip/fuel-verdict.ts';
 import { needAt } from '../../../src/core/trip/need.ts';
+import { planTrip } from '../../../src/core/trip/plan-trip.ts';
 import { prepare, scenariosOf } from '../../../src/core/trip/prepare.ts';
 import { sail } from '../../../src/core/trip/sail.ts';
 import type { Trip } from '../../../src/core/trip/shapes.ts';
 import { needOf, needWithGauge } from '../../../src/core/trip/spread.ts';
 import { haven, shipped, soundTrip } from '../../trips.ts';
+
+/** Measured to a hundredth in every factor. */
+function wellKnown(): Calibration {
+  return {
+    factors: [1, 1, 1, 0, 0, 1, 0],
+    covariance: FACTORS.map((_, i) => FACTORS.map((__, j) => (i === j ? 1e-4 : 0))),
+    runs: 40,
+    formSpread: 0.01,
+    fouling: 'clean',
+    power: { factor: 1, deviation: 0.01 },
+  } as unknown as Calibration;
+}
 
 function judged(trip: Trip) {
   const prepared = prepare(trip, haven());
@@ -23,6 +38,7 @@ describe('what is known of a verdict', () => {
       usable: 12,
       reserve: 4,
       need90: 7,
+      keeps: 5.5,
       badCase: { need: 8, left: badLeft },
       badUsable: 10,
       verdict: 'go',
@@ -45,8 +61,36 @@ describe('what is known of a verdict', () => {
     expect(knownToAllow(known(), 'marginal').slack).toBeCloseTo(Math.log(8 / 5), 12);
     expect(knownToAllow(known(), 'go').slack).toBeCloseTo(Math.log(10 / 8), 12);
     expect(knownToAllow(known({ need90: 11 }), 'go').slack).toBeCloseTo(Math.log(12 / 11), 12);
+    expect(knownToAllow(known({ keeps: 7 }), 'go').slack).toBeCloseTo(Math.log(8 / 7), 12);
+    // In doubt it may be whether the reserve stays whole.
+    expect(knownToAllow(known({ keeps: 7.9 }), 'marginal').slack).toBeCloseTo(Math.log(8 / 5), 12);
     // Where the reserve is broken the bad case is not asked.
     expect(knownToAllow(known({}, 9), 'go').slack).toBeCloseTo(Math.log(8 / 9), 12);
+  });
+});
+
+describe('a trip that is likely to keep its reserve', () => {
+  it('is a go only where two such trips of three keep it: “home with reserve” is no toss-up', () => {
+    // A boat that is known so well that its bad case decides nothing.
+    const trip = soundTrip();
+    const { calibration: _, ...craft } = trip.craft;
+    const sure = { ...craft, calibration: wellKnown() };
+    let before: string | undefined;
+    const chances: number[] = [];
+    for (let fill = 0.05; fill < 0.4; fill += 0.002) {
+      const found = planTrip({ ...trip, craft: sure, load: { ...trip.load, fill } }, haven(), { quick: true });
+      if (!found.ok) throw new Error(found.problems[0]!.message);
+      const { verdict, probability, reasons } = found.value;
+      if (verdict === 'go') expect(probability).toBeGreaterThan(0.655);
+      if (before !== 'go' && verdict === 'go') chances.push(probability);
+      if (reasons.some(({ code }) => code === 'reserve-unsure')) {
+        expect(verdict).toBe('marginal');
+        expect(probability).toBeLessThan(0.68);
+        expect(probability).toBeGreaterThan(0.49);
+      }
+      before = verdict;
+    }
+    expect(chances).toHaveLength(1);
   });
 });
 

@@ -8,14 +8,18 @@ interface Made {
   readonly usable?: number;
   readonly need?: number;
   readonly need90?: number;
+  readonly keeps?: number;
   readonly badNeed?: number;
   readonly possible?: boolean;
 }
 
 /** 12 usable, of which 4 are the reserve; the bad case has 11. */
-function judged({ usable = 12, need = 5, need90 = 7, badNeed = 9, possible = true }: Made, fixes = NOTHING) {
+function judged(
+  { usable = 12, need = 5, need90 = 7, keeps = need, badNeed = 9, possible = true }: Made,
+  fixes = NOTHING,
+) {
   const badCase = { kinds: ['home-slow', 'less-in-tank'], need: badNeed, left: 11 - badNeed, time: 1 };
-  const fuel = { run: { need, possible }, usable, reserve: 4, need90, badCase, badUsable: 11 };
+  const fuel = { run: { need, possible }, usable, reserve: 4, need90, keeps, badCase, badUsable: 11 };
   return judgeFuel(fuel as unknown as FuelVerdict, fixes);
 }
 
@@ -52,6 +56,14 @@ describe('fuel or charge', () => {
       },
     ]);
     expect(judged({ need: 9, badNeed: 11 }).map(({ code }) => code)).toEqual(['reserve-broken']);
+  });
+
+  it('that keeps the reserve in fewer than two trips of three is marginal, told with the reserve on top', () => {
+    const unsure = { code: 'reserve-unsure', level: 'marginal', measure: 'amount', value: 12.5, limit: 12, fixes: [] };
+    expect(judged({ need: 8, keeps: 8.5 })).toEqual([unsure]);
+    expect(judged({ need: 8, keeps: 8 })).toEqual([]);
+    expect(judged({ need: 8.5, keeps: 9 }).map(({ code }) => code)).toEqual(['reserve-broken']);
+    expect(judged({ keeps: 8.5, badNeed: 11 }).map(({ code }) => code)).toEqual(['reserve-unsure', 'bad-case-dry']);
   });
 
   it('of which nothing can be used is told before all else, also on a trip that cannot be sailed', () => {

@@ -226,9 +226,9 @@ describe('a boat without a plate', () => {
 describe('the questions that it takes', () => {
   it.each([
     ['a speed to hold', day, 4, 15],
-    ['little fuel', withFill(0.2, withSpeed(2)), 12, 6],
-    ['too little fuel', withFill(0.16), 26, 15],
-    ['a day out', shipped('petrol-day'), 4, 14],
+    ['little fuel', withFill(0.2, withSpeed(2)), 14, 6],
+    ['too little fuel', withFill(0.17), 25, 15],
+    ['a day out', shipped('petrol-day'), 10, 14],
     ['an electric tender', shipped('electric-tender'), 11, 6],
     ['a hired boat', shipped('hire-hull'), 3, 9],
     ['a speed not held', withSpeed(8.6), 0, 19],

@@ -31,6 +31,7 @@ function fuel(change: object = {}): FuelVerdict {
     usable: 2.99,
     reserve: 1,
     need90: 1.2,
+    keeps: 1,
     badCase: { need: 1 },
     badRun: home,
     badUsable: 100,
@@ -42,6 +43,12 @@ describe('the stream at which a trip may turn', () => {
   it('is the one that makes the way home so much longer that the reserve goes', () => {
     // 1.99 over 1: at half of the 2 m/s over ground.
     expect(streamGuess(fuel(), 0, 9)).toBeCloseTo(1, 9);
+  });
+
+  it('of a go is where the reserve is no longer sure, if that comes first', () => {
+    // 1.99 / 1.33 = 1.5: a third of the 2 m/s over ground, 0.667, is next to 0.70.
+    expect(streamGuess(fuel({ keeps: 1.33, verdict: 'go' }), 0, 9)).toBeCloseTo(0.7, 9);
+    expect(streamGuess(fuel({ keeps: 1.33 }), 0, 9)).toBeCloseTo(1, 9);
   });
 
   it('is where the pessimistic need runs dry, if that comes first', () => {

@@ -233,8 +233,8 @@ describe('the questions that tipping values take', () => {
     [
       'a day out',
       shipped('petrol-day'),
-      { 'crew-mass': [5, 6], consumption: [7, 0], wind: [8, 4], stream: [15, 0], sea: [9, 0], fill: [7, 0] },
-      [51, 10],
+      { 'crew-mass': [6, 8], consumption: [6, 0], wind: [8, 4], stream: [15, 0], sea: [10, 0], fill: [6, 0] },
+      [51, 12],
     ],
     [
       'an electric tender',
