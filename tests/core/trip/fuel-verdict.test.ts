@@ -262,9 +262,10 @@ describe('the verdict', () => {
   it('falls from go over marginal to no-go with what is in the tank, each where it is said to', () => {
     const order: string[] = [];
     for (let fill = 0.02; fill <= 0.9; fill += 0.02) {
-      const { verdict, run, usable, reserve, need90, badCase } = at(fill);
-      const keeps = run.need <= usable - reserve && need90 <= usable;
-      expect(verdict).toBe(!keeps ? 'no-go' : badCase.left > 0 ? 'go' : 'marginal');
+      const { verdict, run, usable, reserve, need90, keeps, badCase } = at(fill);
+      const likely = run.need <= usable - reserve && need90 <= usable;
+      const sure = badCase.left > 0 && keeps <= usable - reserve;
+      expect(verdict).toBe(!likely ? 'no-go' : sure ? 'go' : 'marginal');
       if (verdict !== order.at(-1)) order.push(verdict);
     }
     expect(order).toEqual(['no-go', 'marginal', 'go']);
@@ -283,7 +284,8 @@ describe('the verdict', () => {
 
   it('is no go where the bad case leaves nothing at all', () => {
     // A gauge without error, so that what is needed does not hang on what there is.
-    const prepared = { ...prepare(soundTrip(), haven()), full: 0 };
+    const hardlyAny = { ...soundTrip().policy, reserve: [{ kind: 'share', share: 0.01 } as const] };
+    const prepared = { ...prepare({ ...soundTrip(), policy: hardlyAny }, haven()), full: 0 };
     const { need } = fuelVerdict(prepared).badCase;
     const having = (usable: number) => fuelVerdict({ ...prepared, usable: () => usable });
     expect(having(need).badCase.left).toBe(0);
