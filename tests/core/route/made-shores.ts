@@ -5,8 +5,8 @@ import { seededChance } from '../../../src/core/trip/chance.ts';
 import { waters, zone } from './made-waters.ts';
 
 /** Metres per degree: so that a slip between the two is seen. */
-export const KX = 60_000;
-export const KY = 110_000;
+const KX = 60_000;
+const KY = 110_000;
 
 /** m east and north */
 export type Point = readonly [number, number];
