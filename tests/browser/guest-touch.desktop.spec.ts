@@ -81,6 +81,15 @@ async function oneFinger(page: Page, { x, y }: { x: number; y: number }): Promis
   await page.evaluate(() => new Promise((next) => requestAnimationFrame(() => requestAnimationFrame(next))));
 }
 
+/** A page that a finger threw goes on for a while. */
+async function atRest(page: Page): Promise<void> {
+  await page.waitForFunction(async () => {
+    const before = scrollY;
+    for (let frame = 0; frame < 5; frame++) await new Promise(requestAnimationFrame);
+    return scrollY === before;
+  });
+}
+
 test('one finger on the map scrolls the page past it, and leaves the map and the route as they are', async ({
   page,
 }) => {
@@ -97,6 +106,7 @@ test('one finger on the map scrolls the page past it, and leaves the map and the
     frame.style.touchAction = 'none';
     frame.scrollIntoView({ block: 'center' });
   });
+  await atRest(page);
   const trapped = await scrolled(page);
   await oneFinger(page, await bareGround(page));
   expect(Math.abs((await scrolled(page)) - trapped)).toBeLessThan(10);

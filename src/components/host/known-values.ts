@@ -20,6 +20,8 @@ class KnownValues implements ReactiveController {
   readonly #problems: HostProblems;
   readonly #known: Readonly<Record<string, readonly string[]>>;
   #wrong = '[]';
+  /** A wrong word taken away leaves the property at its usual one, so that nothing else would look again. */
+  #written: MutationObserver | undefined;
 
   constructor(
     host: ReactiveControllerHost & HTMLElement,
@@ -31,7 +33,20 @@ class KnownValues implements ReactiveController {
     this.#known = known;
   }
 
+  hostConnected(): void {
+    this.#written = new MutationObserver(() => this.#look());
+    this.#written.observe(this.#host, { attributeFilter: Object.keys(this.#known) });
+  }
+
+  hostDisconnected(): void {
+    this.#written?.disconnect();
+  }
+
   hostUpdated(): void {
+    this.#look();
+  }
+
+  #look(): void {
     const given = Object.entries(this.#known).map(([name, words]) => ({ name, words, value: this.#value(name) }));
     const wrong = given.filter(({ words, value }) => value !== undefined && !words.includes(value));
     const now = JSON.stringify(wrong);
