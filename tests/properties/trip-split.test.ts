@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { interpolate } from '../../src/core/route/distance.ts';
 import type { Waypoint } from '../../src/core/route/shapes.ts';
-import type { Trip } from '../../src/core/trip/shapes.ts';
+import { planTrip } from '../../src/core/trip/plan-trip.ts';
+import type { Trip, Verdict } from '../../src/core/trip/shapes.ts';
 import { holds } from './hold.ts';
 import { between, likelyTrips, type Place, planned } from './trip-makers.ts';
 
@@ -21,6 +22,12 @@ function split(trip: Trip, share: number): Trip {
   return { ...trip, route: { ...trip.route, waypoints: more } };
 }
 
+function verdictUsing(trip: Trip, use: number): Verdict {
+  const found = planTrip(trip, undefined, { quick: true, use });
+  if (!found.ok) throw new Error(found.problems.map(({ message }) => message).join(' '));
+  return found.value.verdict;
+}
+
 // The weight of the petrol is taken half way along each leg; what is left of its steps stays below a thousandth.
 const NEAR = 1e-3;
 
@@ -30,7 +37,8 @@ describe('a leg cut in two', () => {
       fc.property(likelyTrips(WIDE), between(0.05, 0.95), (trip, share) => {
         const whole = planned(trip);
         const cut = planned(split(trip, share));
-        expect(cut.verdict).toBe(whole.verdict);
+        // A trip on the very edge of a verdict may fall to either side of it for what the steps leave.
+        expect([whole.verdict, ...[1 - NEAR, 1 + NEAR].map((use) => verdictUsing(trip, use))]).toContain(cut.verdict);
         if (whole.need.median === Infinity || whole.need.median > whole.usable) return;
         expect(Math.abs(cut.need.median / whole.need.median - 1)).toBeLessThan(NEAR);
         expect(Math.abs(cut.time / whole.time - 1)).toBeLessThan(NEAR);
