@@ -27,7 +27,7 @@ const LEAST_SPREAD = 1e-9;
 
 /**
  * Probability that the need stays within what is available, itself normal with `availableDeviation` (same unit); 0 where
- * nothing is available. Absolute error of the sum below 1e-4.
+ * nothing is available. Absolute error of the sum below 1e-4; below 5e-3 where the tank may well be empty.
  */
 export function probabilityWithin(need: Need, available: number, availableDeviation = 0): number {
   if (!(available > 0)) return 0;
